@@ -1,0 +1,2 @@
+export declare function findChromium(): string | undefined;
+export declare const chromiumArgs: string[];

@@ -1,0 +1,80 @@
+import adapterStatic from '@sveltejs/adapter-static';
+import { sveltekit } from '@sveltejs/kit/vite';
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig } from 'vitest/config';
+import { chromiumArgs, findChromium } from './src/setup/chromium.mjs';
+
+export default defineConfig({
+	plugins: [
+		sveltekit({
+			compilerOptions: {
+				runes: ({ filename }) =>
+					filename.split(/[/\\]/).includes('node_modules') ? undefined : true
+			},
+			// Absolute addresses: the offline shell answers at every depth of path.
+			paths: { relative: false },
+			adapter: adapterStatic({ pages: 'build', fallback: '200.html' }),
+			csp: {
+				mode: 'hash',
+				directives: {
+					'default-src': ['self'],
+					'script-src': ['self', 'wasm-unsafe-eval'],
+					'style-src': ['self'],
+					'img-src': ['self', 'blob:', 'data:'],
+					'connect-src': ['self', 'blob:'],
+					'worker-src': ['self', 'blob:'],
+					'object-src': ['none'],
+					'base-uri': ['none'],
+					'form-action': ['none']
+				}
+			}
+		})
+	],
+	assetsInclude: ['**/*.airtally.zip'],
+	worker: { format: 'es' },
+	build: { assetsInlineLimit: 0 },
+	// Everything imported lazily or from a worker is listed: a dependency that Vite discovers late
+	// reloads the page, which hangs browser tests on a cold cache (every fresh clone).
+	optimizeDeps: { include: ['fflate', 'idb', 'jspdf', 'leaflet', 'zod'] },
+	test: {
+		projects: [
+			{
+				extends: './vite.config.ts',
+				test: {
+					name: 'unit',
+					environment: 'node',
+					include: ['src/**/*.test.ts', 'tests/unit/**/*.test.ts'],
+					exclude: ['src/**/*.svelte.test.ts']
+				}
+			},
+			{
+				extends: './vite.config.ts',
+				test: {
+					name: 'component',
+					include: ['src/**/*.svelte.test.ts'],
+					browser: {
+						enabled: true,
+						headless: true,
+						screenshotFailures: false,
+						provider: playwright({
+							launchOptions: { executablePath: findChromium() ?? '', args: chromiumArgs }
+						}),
+						instances: [{ browser: 'chromium' }]
+					}
+				}
+			},
+			{
+				extends: './vite.config.ts',
+				test: {
+					name: 'story',
+					environment: 'node',
+					include: ['tests/story/**/*.test.ts'],
+					globalSetup: ['tests/story/serve.ts'],
+					testTimeout: 90_000,
+					hookTimeout: 90_000,
+					fileParallelism: false
+				}
+			}
+		]
+	}
+});
