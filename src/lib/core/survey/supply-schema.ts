@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Amount } from './evidence-schema.ts';
+import { Id } from './ids.ts';
 
 /** How the air is made, and which method turns flow into power. */
 export const Supply = z.object({
@@ -18,18 +19,26 @@ export type Supply = z.infer<typeof Supply>;
 
 /** What energy, air and carbon cost here. What is absent is asked for, never taken as zero. */
 export const Prices = z.object({
+	/** The price at all times that no period of the week names another for. */
 	pricePerKwh: Amount.optional(),
-	/** Water and service per cubic metre of free air, at the site's reference. */
+	/** Further prices, for periods of the station's week. */
+	periodPrices: z
+		.array(z.object({ id: Id, name: z.string().max(100), pricePerKwh: Amount }))
+		.max(50)
+		.optional(),
+	/** Paid on the peak, beside the energy. */
+	demandCharge: z.object({ pricePerKw: Amount, per: z.enum(['month', 'year']) }).optional(),
+	/** Water and service per cubic metre of free air (ISO 1217). */
 	costPerM3: Amount.optional(),
-	demandChargePerKwYear: Amount.optional(),
+	/** A factor never travels without its year and its source; both are printed. */
 	carbon: z
 		.object({
-			kgCo2PerKwh: Amount,
-			source: z.string().max(300),
-			year: z.int().min(1900).max(2200).optional()
+			kgCo2ePerKwh: Amount,
+			source: z.string().min(1).max(300),
+			year: z.int().min(1900).max(2200)
 		})
 		.optional(),
-	/** For net present value: yearly rate as a share, e.g. 0.08, and years looked at. */
+	/** For net present value: a yearly rate as a share, e.g. 0.08, and the years looked at. */
 	discountRate: z.number().min(-0.5).max(2).optional(),
 	horizonYears: z.number().positive().max(50).optional()
 });

@@ -1,0 +1,126 @@
+import { describe, expect, test } from 'vitest';
+import { newSurvey } from '../survey/new-survey.ts';
+import type { Leak, Survey } from '../survey/schema.ts';
+import { assess } from './assess.ts';
+
+const ROUND = { id: 'round-1', name: 'First', startedAt: '2026-01-05T08:00:00Z' };
+
+function leak(tag: number, evidence: Leak['sightings'][string]['evidence'], bar?: number): Leak {
+	return {
+		id: `leak-${tag}`,
+		tag,
+		sectionId: 'section-a',
+		part: 'hose',
+		hazards: [],
+		sightings: {
+			'round-1': {
+				state: 'leaking',
+				seenAt: '2026-01-05T09:00:00Z',
+				...(evidence && { evidence }),
+				...(bar !== undefined && { pressureBarGauge: bar })
+			}
+		},
+		mendings: {}
+	};
+}
+
+function survey(leaks: Leak[]): Survey {
+	const empty = newSurvey({ id: 'site-a', name: 'A', currency: 'EUR' }, ROUND);
+	return {
+		...empty,
+		site: { ...empty.site, barometerKPa: 100 },
+		supply: { quick: { specificPowerKwPerM3PerMin: 6.5, source: 'test' } },
+		prices: {
+			pricePerKwh: 0.2,
+			carbon: { kgCo2ePerKwh: 0.4, source: 'test', year: 2026 }
+		},
+		sections: {
+			'section-a': {
+				id: 'section-a',
+				name: 'A',
+				pressureBarGauge: 7,
+				pressurisedHoursPerYear: 8000
+			}
+		},
+		leaks: Object.fromEntries(leaks.map((each) => [each.id, each]))
+	};
+}
+
+const hole = (diameterMm: number) =>
+	({ kind: 'hole', diameterMm, edge: 'rounded', coefficient: 1 }) as const;
+
+describe('[W2] energy and money of a leak by the quick method', () => {
+	test('derived: a 2 mm hole at 7 bar, worked by hand', () => {
+		const { totals, leaks, method } = assess(survey([leak(1, hole(2))]), 'round-1');
+		// A_e = π/4·(2 mm)² = 3.14159e-6 m²; ṁ = 0.0404149·A_e·800 000/√293.15 = 5.93241e-3 kg/s;
+		// Q = ṁ/1.18839 = 4.99197 L/s = 0.299518 m³/min; ·6.5 kW·8000 h = 15 575 kWh; ·0.20 = 3115.
+		const massFlow = (0.0404149 * Math.PI * 1e-6 * 800_000) / Math.sqrt(293.15);
+		const density = 100_000 / (287.05 * 293.15);
+		const kwh = (massFlow / density) * 60 * 6.5 * 8000;
+		expect(method).toBe('quick');
+		expect(totals.massFlowKgPerS).toBeCloseTo(massFlow, 8);
+		expect(totals.freeAirM3PerS).toBeCloseTo(massFlow / density, 7);
+		expect(totals.energyKwhPerYear).toBeCloseTo(kwh, 0);
+		expect(totals.costMinorPerYear).toBe(Math.round(kwh * 20));
+		expect(totals.co2KgPerYear).toBeCloseTo(kwh * 0.4, 0);
+		expect(leaks[0]?.rank).toBe(1);
+	});
+
+	test('law: the shares add up to the total to the cent', () => {
+		const many = Array.from({ length: 97 }, (_, index) => leak(index + 1, hole(0.3 + index / 77)));
+		const { totals, leaks } = assess(survey(many), 'round-1');
+		const shares = leaks.reduce((sum, each) => sum + (each.costMinorPerYear ?? 0), 0);
+		expect(shares).toBe(totals.costMinorPerYear);
+	});
+});
+
+describe('[W1] pressure, hours and what is missing', () => {
+	test('a reading of its own goes before the section and the supply', () => {
+		const own = assess(survey([leak(1, hole(2), 6)]), 'round-1');
+		expect(own.leaks[0]?.pressureBarGauge).toBe(6);
+		const section = assess(survey([leak(1, hole(2))]), 'round-1');
+		expect(section.leaks[0]?.pressureBarGauge).toBe(7);
+	});
+
+	test('a leak without a size is listed with its reason and is not counted as zero', () => {
+		const { leaks, unweighed, totals } = assess(survey([leak(1, undefined)]), 'round-1');
+		expect(leaks).toEqual([]);
+		expect(totals.leakCount).toBe(0);
+		expect(unweighed).toEqual([
+			{ leakId: 'leak-1', tag: 1, refusal: { code: 'evidence-missing' } }
+		]);
+	});
+
+	test('without prices or supply there is air and no money', () => {
+		const bare = { ...survey([leak(1, hole(2))]), supply: {}, prices: {} };
+		const { totals, missing, method } = assess(bare, 'round-1');
+		expect(method).toBe('none');
+		expect(totals.freeAirM3PerS).toBeGreaterThan(0);
+		expect('costMinorPerYear' in totals).toBe(false);
+		expect(missing.map(({ code }) => code)).toEqual(['supply-missing', 'carbon-factor-missing']);
+	});
+});
+
+describe('[W3] rank', () => {
+	test('the dearest leak comes first, and mended ones do not count', () => {
+		const mended: Leak = {
+			...leak(9, hole(5)),
+			mendings: { 'round-1': { mendedAt: '2026-01-06T08:00:00Z' } }
+		};
+		const { leaks } = assess(survey([leak(1, hole(1)), leak(2, hole(3)), mended]), 'round-1');
+		expect(leaks.map(({ tag, rank }) => [tag, rank])).toEqual([
+			[2, 1],
+			[1, 2]
+		]);
+	});
+});
+
+test('[W1] an edit of one leak computes that leak only', () => {
+	const before = survey([leak(1, hole(1)), leak(2, hole(2))]);
+	const first = assess(before, 'round-1');
+	const edited = { ...before, leaks: { ...before.leaks, 'leak-1': leak(1, hole(1.5)) } };
+	const second = assess(edited, 'round-1');
+	const fresh = assess(structuredClone(edited), 'round-1');
+	expect(second).toEqual(fresh);
+	expect(second.totals.massFlowKgPerS).toBeGreaterThan(first.totals.massFlowKgPerS);
+});
