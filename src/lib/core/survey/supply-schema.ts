@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Amount } from './evidence-schema.ts';
 import { Id } from './ids.ts';
+import { SupplyStation } from './station-schema.ts';
 
 /** How the air is made, and which method turns flow into power. */
 export const Supply = z.object({
@@ -13,7 +14,9 @@ export const Supply = z.object({
 			/** Where the figure came from, as printed beside it. */
 			source: z.string().max(300)
 		})
-		.optional()
+		.optional(),
+	/** The machines and their week; when it is there, the station model is used. */
+	station: SupplyStation.optional()
 });
 export type Supply = z.infer<typeof Supply>;
 
