@@ -1,0 +1,169 @@
+/**
+ * Every refusal code: what is wrong and what to do next. `{name}` is a quantity of the refusal's
+ * detail with its unit, `{value}` the quantity that offended, `{limits}` what is accepted. A part
+ * in square brackets is left out when the refusal does not carry the quantities in it.
+ */
+export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
+	// Reading what was typed
+	'number-unreadable': 'This is not a number[: “{text}”]. Write it in figures, such as 6.5 or 1/4.',
+	'number-ambiguous':
+		'“{text}” can be read two ways[: {readAs} or {orAs}]. Write it without grouping the thousands.',
+	'number-out-of-range': 'This number is too large or too small[: “{text}”]. Check it.',
+	'unit-missing': 'The unit is missing. Write it with the number[: {accepted}].',
+	'unit-unknown': 'This unit is not known[: “{unit}”]. Use one of these[: {accepted}].',
+	'unit-ambiguous': 'The unit “{unit}” means more than one thing. Say which[: {accepted}].',
+	'unit-of-other-dimension':
+		'“{unit}” measures something else[ ({unitDimension})]. Use one of these[: {accepted}].',
+	'pressure-absolute-not-accepted':
+		'“{unit}” is absolute pressure. Give what the gauge shows instead, in bar or psi.',
+	'pressure-gauge-not-accepted':
+		'“{unit}” is gauge pressure. Give absolute pressure here, as a barometer shows it.',
+	'flow-reference-in-unit':
+		'“{unit}” hides the reference in the unit. Give a plain unit and choose the reference of the flow beside it[; accepted: {accepted}].',
+	'reading-not-positive': 'A reading must be above zero[; {reading} was {value}]. Check it.',
+
+	// Site, air and leaks
+	'altitude-out-of-range':
+		'This altitude is out of range[: {value}; accepted {limits}]. Correct it.',
+	'barometer-out-of-range':
+		'This barometer reading is out of range[: {value}; accepted {limits}]. Give absolute pressure.',
+	'temperature-out-of-range':
+		'This temperature is out of range[: {value}; accepted {limits}]. Correct it.',
+	'air-state-out-of-range':
+		'This pressure and temperature together are out of range for air. Check both.',
+	'site-pressure-unknown':
+		'The air pressure at the site is not known. Give the altitude or a barometer reading.',
+	'pressure-out-of-range': 'This pressure is out of range[: {value}; accepted {limits}]. Check it.',
+	'downstream-out-of-range':
+		'The downstream pressure must lie below the line pressure[: {value}; accepted {limits}]. Check both.',
+	'coefficient-out-of-range':
+		'A discharge coefficient lies above 0 and is at most 1[; {coefficient} does not]. Correct it.',
+	'critical-ratio-out-of-range':
+		'A critical pressure ratio is 0 or more and below 1[; {b} is not]. Check the data sheet.',
+	'opening-out-of-range':
+		'This opening is too large or too small to be weighed. Check its size and unit.',
+	'bubble-rate-too-high':
+		'A leak this fast cannot be counted in bubbles. Describe how the soap film behaved instead.',
+	'soap-response-unknown':
+		'This soap response is not known[: “{response}”]. Choose one of those listed.',
+	'soap-band-unusable':
+		'The band of this soap response is not usable[: {lowMm} to {highMm}]. Give a low end above 0 and a higher high end.',
+	'duty-unreadable':
+		'Seconds open must be above 0 and no more than the seconds of the whole cycle. Correct them.',
+	'uncertainty-not-positive': 'An uncertainty must be above zero. Correct it or clear it.',
+	'flow-out-of-range': 'This flow is out of range[: {value}; accepted {limits}]. Check it.',
+	'volume-out-of-range': 'This volume is out of range[: {value}; accepted {limits}]. Check it.',
+
+	// Power and supply
+	'power-out-of-range': 'This power is out of range[: {value}; accepted {limits}]. Check it.',
+	'power-below-isothermal-limit':
+		'This power is less than physics needs for that flow and pressure[: {value}, needs {leastW}]. Check the data sheet.',
+	'specific-power-out-of-range':
+		'The specific power must be above zero[; {value} is not]. Correct it on Set up.',
+	'specific-power-missing':
+		'It is not said how much power the air takes. Give a specific power on Set up.',
+	'energy-out-of-range': 'This energy is out of range[: {value}]. Check hours and power.',
+	'hours-out-of-range': 'These hours are out of range[: {value}; accepted {limits}]. Correct them.',
+	'days-out-of-range':
+		'This number of days is out of range[: {value}; accepted {limits}]. Correct it.',
+	'weeks-out-of-range':
+		'This number of weeks is out of range[: {value}; accepted {limits}]. Correct it.',
+	'demand-out-of-range': 'The demand of a period must be 0 or more[; {value} is not]. Correct it.',
+	'discharge-below-inlet': 'The discharge pressure must lie above the inlet pressure. Check both.',
+	'pressure-band-out-of-range':
+		'The band between cut-in and cut-out must be 0 or more[; {value} is not]. Correct it.',
+	'set-pressure-out-of-range':
+		'The set pressure must be above zero[; {value} is not]. Correct the period.',
+	'compressor-out-of-range':
+		'A figure of compressor {id} is out of range[: {field} {value}]. Check it.',
+	'compressor-twice': 'Compressor {id} is listed twice. Remove one.',
+	'compressor-control-out-of-range':
+		'A control setting of the compressor is out of range. Check it against its data sheet.',
+	'unloaded-above-loaded': 'A compressor cannot take more power unloaded than loaded. Check both.',
+	'unloaded-above-unload-start':
+		'The power after blow-down cannot lie above the power as unloading starts. Check both.',
+	'curve-must-span-no-flow-to-full-flow':
+		'The power curve must run from no flow to full flow. Add the points at its ends.',
+	'curve-must-end-at-full-power': 'The power curve must end at full power. Check its last point.',
+	'curve-must-rise': 'The points of the power curve must rise in flow. Put them in order.',
+	'trim-unknown': 'The trim machine is not one of the compressors. Choose it again.',
+	'station-has-no-compressor': 'There is no compressor yet. Add one on Set up.',
+	'period-twice': 'Period {id} is listed twice. Remove one.',
+	'period-day-out-of-range': 'This is not a day of the week. Choose the day again.',
+	'period-time-out-of-range':
+		'A period must start before it ends, within one day. Correct its times.',
+	'schedule-overlap': 'Two periods of the week overlap[: {first} and {second}]. Move one.',
+
+	// Money
+	'currency-unknown':
+		'This currency is not known[: “{currency}”]. Give its three-letter code, such as EUR.',
+	'amount-out-of-range':
+		'This amount of money is too large to be exact. Check the price and hours.',
+	'price-out-of-range': 'A price must be 0 or more[; {value} is not]. Correct it on Set up.',
+	'price-missing': 'There is no energy price yet. Give one on Set up.',
+	'tariff-has-no-price': 'The tariff has no energy price yet. Give one on Set up.',
+	'tariff-price-unknown': 'A period names a price that the tariff does not have. Choose it again.',
+	'emission-factor-out-of-range':
+		'The carbon factor must be 0 or more[; {value} is not]. Correct it on Set up.',
+	'emission-factor-without-source':
+		'The carbon factor has no source. Say where it comes from: it is printed beside the figure.',
+	'cost-out-of-range': 'This cost must be 0 or more[; {value} is not]. Correct it.',
+	'saving-out-of-range': 'This saving is out of range[: {value}]. Check it.',
+	'never-pays-back': 'This never pays for itself: it saves nothing. Leave it or change the work.',
+	'discount-rate-out-of-range':
+		'The yearly rate is out of range[: {value}; accepted {limits}]. Give it as a share, such as 0.08.',
+	'horizon-out-of-range':
+		'The years looked at are out of range[: {value}; accepted {limits}]. Correct them.',
+	'weight-out-of-range': 'A share must be 0 or more. This is a fault of the program: report it.',
+	'weights-add-up-to-nothing':
+		'There is nothing to share the total out by. Check that some leak has a flow and hours.',
+
+	// Changing the survey
+	'entity-exists': 'This is in the survey already. Change the one that is there.',
+	'entity-unknown': 'This is no longer in the survey, or never was. Reload and try again.',
+	'field-invalid': 'The survey cannot keep this value[ ({field})]. Correct it.',
+	'site-already-started':
+		'This survey already has its site. Start another survey for another site.',
+	'log-without-start':
+		'The log of changes does not say which site it starts from. Open another copy.',
+	'not-undoable': 'This change cannot be undone. Change it back by hand.',
+
+	// Survey files
+	'file-empty': 'The file is empty. Choose another copy.',
+	'file-unreadable': 'The file could not be read[: {name}]. Check that it is still there.',
+	'file-not-survey': 'This is not a survey file. Choose a file that was saved from here.',
+	'file-newer':
+		'The file was written by a newer version[: {version}; this one reads up to {newest}]. Update, then open it again.',
+	'file-truncated':
+		'The file ends too early: part of it is missing. Copy it again from its source.',
+	'file-damaged': 'The file is damaged[ at {entry}]. Copy it again from its source.',
+	'file-checksum':
+		'Part of the file is not what was saved[: {entry}]. Copy it again from its source.',
+	'file-compression':
+		'Part of the file is packed in a way that is not read here[: {entry}]. Save it again.',
+	'file-encrypted':
+		'The file is locked with a password. Open it where it was locked and save it plain.',
+	'file-entry-missing': 'Part of the file is missing[: {entry}]. Copy it again from its source.',
+	'file-entry-path':
+		'The file names a part in a way that is not safe[: {entry}]. It was not opened.',
+	'file-bomb': 'Part of the file unpacks to far more than it says[: {entry}]. It was not opened.',
+	'file-too-large':
+		'The file is larger than is read here[: {value}; accepted {limits}]. Split the survey or remove photos.',
+	'json-unreadable':
+		'Part of the file is not readable text[: {entry}]. Copy it again from its source.',
+	'json-too-deep': 'Part of the file is nested too deep[: {entry}]. It was not opened.',
+	'manifest-invalid':
+		'The file’s list of contents is not valid[ ({field})]. Copy it again from its source.',
+	'survey-invalid': 'The survey in the file is not valid[ ({field})]. It was not opened.',
+
+	// Plan images
+	'image-file-too-big':
+		'The picture file is too big[: {megabytes}; at most {most}]. Save it smaller.',
+	'image-too-many-pixels':
+		'The picture has too many pixels[: {megapixels}; at most {most}]. Save it smaller.',
+	'image-header-broken': 'The picture is damaged[ ({kind})]. Save it again and try once more.',
+	'image-kind-known-not-read': '{kind} pictures are not read here. Save it as PNG, JPEG or SVG.',
+	'image-kind-unknown': 'This is not a picture that is read here. Use PNG, JPEG or SVG.',
+	'image-not-decoded': 'The picture could not be opened. Save it again as PNG or JPEG.',
+	'image-without-size': 'The picture does not say how large it is. Save it as PNG or JPEG.'
+};

@@ -1,0 +1,66 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { REFUSAL_SENTENCES } from './refusal-table.ts';
+import { refusalSentence } from './refusals.ts';
+
+const SOURCE = join(import.meta.dirname, '../..');
+/** `refuse('code'` and its relatives, and refusals written out as `code: 'code'`. */
+const CODE = /\brefus\w*\(\s*'([a-z]+(?:-[a-z0-9]+)+)'|\bcode: '([a-z]+(?:-[a-z0-9]+)+)'/g;
+
+function codesInSource(): Map<string, string> {
+	const codes = new Map<string, string>();
+	for (const file of readdirSync(SOURCE, { recursive: true, encoding: 'utf8' })) {
+		if (!/\.(ts|svelte)$/.test(file) || file.endsWith('.test.ts')) continue;
+		for (const [, called, written] of readFileSync(join(SOURCE, file), 'utf8').matchAll(CODE))
+			codes.set(called ?? written ?? '', file);
+	}
+	return codes;
+}
+
+describe('sentences for refusals', () => {
+	it('every code in the source has a sentence', () => {
+		const codes = codesInSource();
+		expect(codes.size).toBeGreaterThan(50);
+		const wanting = [...codes].filter(([code]) => !Object.hasOwn(REFUSAL_SENTENCES, code));
+		expect(wanting).toEqual([]);
+	});
+
+	it('each says what is wrong and what to do next, in plain sentences', () => {
+		for (const [code, sentence] of Object.entries(REFUSAL_SENTENCES)) {
+			const shown = refusalSentence({ code });
+			expect(shown, code).not.toMatch(/[[\]{}]/);
+			expect(shown, code).toMatch(/^[A-Z“…].*\.$/);
+			expect(sentence.match(/\[/g)?.length, code).toBe(sentence.match(/\]/g)?.length);
+		}
+	});
+
+	it('names the quantity that offended and what is accepted, with units', () => {
+		expect(
+			refusalSentence({
+				code: 'pressure-out-of-range',
+				detail: { pressureBarGauge: 90, lowestBarGauge: 0, highestBarGauge: 60 }
+			})
+		).toBe('This pressure is out of range: 90 bar; accepted from 0 bar to 60 bar. Check it.');
+		expect(
+			refusalSentence({ code: 'price-out-of-range', detail: { pricePerKwh: -1, least: 0 } })
+		).toContain('-1');
+		expect(
+			refusalSentence({
+				code: 'number-ambiguous',
+				detail: { text: '1,234', readAs: 1.234, orAs: 1234 }
+			})
+		).toBe('“1,234” can be read two ways: 1.234 or 1234. Write it without grouping the thousands.');
+	});
+
+	it('leaves out what the refusal does not carry', () => {
+		expect(refusalSentence({ code: 'file-damaged' })).toBe(
+			'The file is damaged. Copy it again from its source.'
+		);
+	});
+
+	it('still says something for a code it has never heard of, inherited names included', () => {
+		expect(refusalSentence({ code: 'no-such-code' })).toContain('no-such-code');
+		expect(refusalSentence({ code: 'constructor' })).toContain('constructor');
+	});
+});
