@@ -92,7 +92,12 @@ export const SupplyStation = z.object({
 	]),
 	/** Heat of the compressors that replaces bought heat. */
 	heatRecovery: z
-		.object({ recoveredFraction: Share, usefulFraction: Share, heatPricePerKwh: Amount })
+		.object({
+			recoveredFraction: Share,
+			usefulFraction: Share,
+			fuelPricePerKwh: Amount,
+			boilerEfficiency: z.number().positive().max(1.1)
+		})
 		.optional()
 });
 export type SupplyStation = z.infer<typeof SupplyStation>;
