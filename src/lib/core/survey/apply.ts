@@ -140,7 +140,7 @@ function change<T extends TableName>(
 function setRemoved(draft: Draft, table: TableName, id: string, removed: boolean): Result<null> {
 	return change(draft, table, id, (before) => {
 		const { removed: _, ...rest } = before;
-		return (removed ? { ...rest, removed } : rest) as typeof before;
+		return removed ? { ...rest, removed } : rest;
 	});
 }
 

@@ -100,6 +100,8 @@ export const Command = z.object({
 	/** The clock on the wall, for people; nothing is ordered by it. */
 	at: Instant,
 	author: z.string().max(200).optional(),
+	/** Shared by commands that the user gave in one go, and takes back in one go. */
+	step: Id.optional(),
 	/** The command that this one takes back or brings back, if it came from undo or redo. */
 	undoes: Id.optional(),
 	redoes: Id.optional(),

@@ -25,39 +25,51 @@ export function invert(before: Survey, body: CommandBody): Result<CommandBody> {
 			return ok({ ...body, changes: previous(before.startingValues, body.changes) });
 		case 'add-plan':
 			return ok({ kind: 'remove-plan', planId: body.plan.id });
+		case 'remove-plan':
+		case 'restore-plan':
+			return of(before.plans, body.planId, ({ removed }) => ({
+				kind: removed ? 'remove-plan' : 'restore-plan',
+				planId: body.planId
+			}));
 		case 'set-plan':
 			return of(before.plans, body.planId, (plan) => ({
 				...body,
 				changes: previous(plan, body.changes)
 			}));
-		case 'remove-plan':
-			return ok({ kind: 'restore-plan', planId: body.planId });
-		case 'restore-plan':
-			return ok({ kind: 'remove-plan', planId: body.planId });
 		case 'add-section':
 			return ok({ kind: 'remove-section', sectionId: body.section.id });
+		case 'remove-section':
+		case 'restore-section':
+			return of(before.sections, body.sectionId, ({ removed }) => ({
+				kind: removed ? 'remove-section' : 'restore-section',
+				sectionId: body.sectionId
+			}));
 		case 'set-section':
 			return of(before.sections, body.sectionId, (section) => ({
 				...body,
 				changes: previous(section, body.changes)
 			}));
-		case 'remove-section':
-			return ok({ kind: 'restore-section', sectionId: body.sectionId });
-		case 'restore-section':
-			return ok({ kind: 'remove-section', sectionId: body.sectionId });
 		case 'add-round':
 			return ok({ kind: 'remove-round', roundId: body.round.id });
+		case 'remove-round':
+		case 'restore-round':
+			return of(before.rounds, body.roundId, ({ removed }) => ({
+				kind: removed ? 'remove-round' : 'restore-round',
+				roundId: body.roundId
+			}));
 		case 'set-round':
 			return of(before.rounds, body.roundId, (round) => ({
 				...body,
 				changes: previous(round, body.changes)
 			}));
-		case 'remove-round':
-			return ok({ kind: 'restore-round', roundId: body.roundId });
-		case 'restore-round':
-			return ok({ kind: 'remove-round', roundId: body.roundId });
 		case 'add-leak':
 			return ok({ kind: 'remove-leak', leakId: body.leak.id });
+		case 'remove-leak':
+		case 'restore-leak':
+			return of(before.leaks, body.leakId, ({ removed }) => ({
+				kind: removed ? 'remove-leak' : 'restore-leak',
+				leakId: body.leakId
+			}));
 		case 'set-leak':
 			return of(before.leaks, body.leakId, (leak) => ({
 				...body,
@@ -69,10 +81,6 @@ export function invert(before: Survey, body: CommandBody): Result<CommandBody> {
 				leakId: body.leakId,
 				changes: { planId: planId ?? null, at: at ?? null }
 			}));
-		case 'remove-leak':
-			return ok({ kind: 'restore-leak', leakId: body.leakId });
-		case 'restore-leak':
-			return ok({ kind: 'remove-leak', leakId: body.leakId });
 		case 'record-sighting':
 			return of(before.leaks, body.leakId, (leak) => ({
 				...body,
@@ -86,9 +94,11 @@ export function invert(before: Survey, body: CommandBody): Result<CommandBody> {
 		case 'add-system-test':
 			return ok({ kind: 'remove-system-test', testId: body.test.id });
 		case 'remove-system-test':
-			return ok({ kind: 'restore-system-test', testId: body.testId });
 		case 'restore-system-test':
-			return ok({ kind: 'remove-system-test', testId: body.testId });
+			return of(before.systemTests, body.testId, ({ removed }) => ({
+				kind: removed ? 'remove-system-test' : 'restore-system-test',
+				testId: body.testId
+			}));
 	}
 }
 
