@@ -9,6 +9,7 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'number-ambiguous':
 		'“{text}” can be read two ways[: {readAs} or {orAs}]. Write it without grouping the thousands.',
 	'number-out-of-range': 'This number is too large or too small[: “{text}”]. Check it.',
+	'number-outside-limits': 'This is out of range[; accepted {limits}]. Check it.',
 	'unit-missing': 'The unit is missing. Write it with the number[: {accepted}].',
 	'unit-unknown': 'This unit is not known[: “{unit}”]. Use one of these[: {accepted}].',
 	'unit-ambiguous': 'The unit “{unit}” means more than one thing. Say which[: {accepted}].',
