@@ -60,8 +60,9 @@ export function meanOffLoadKw(inputs: CycleInputs, offLoadS: number): number {
 	const fallingS = Math.min(turningS, blowDownS);
 	const fallen = blowDownS > 0 ? fallingS / blowDownS : 1;
 	const lowestKw = unloadStartKw + (unloadedKw - unloadStartKw) * fallen;
-	const energy = ((unloadStartKw + lowestKw) / 2) * fallingS + unloadedKw * (turningS - fallingS);
-	return energy / offLoadS;
+	// Shares of the time rather than energies, so that no product overflows.
+	const meanFallingKw = (unloadStartKw + lowestKw) / 2;
+	return meanFallingKw * (fallingS / offLoadS) + unloadedKw * ((turningS - fallingS) / offLoadS);
 }
 
 /**

@@ -1,13 +1,13 @@
 import { ok, refuse, type Result } from '../units/result.ts';
 
 /** What the supply is asked for during a time. */
-export type Air =
-	| {
-			readonly state: 'on';
-			readonly demandM3PerMin: number;
-			readonly setPressureBarGauge: number;
-	  }
-	| { readonly state: 'off' };
+export type Air = AirOn | { readonly state: 'off' };
+
+export interface AirOn {
+	readonly state: 'on';
+	readonly demandM3PerMin: number;
+	readonly setPressureBarGauge: number;
+}
 
 /** A part of the week that recurs. */
 export interface Period {
@@ -48,7 +48,7 @@ export interface Gap {
 }
 
 export interface YearOfParts {
-	/** The periods in order, then the closed time where there is any. */
+	/** The periods in order, then the closed time, which may be no hours. */
 	readonly parts: readonly YearPart[];
 	readonly gaps: readonly Gap[];
 	/** Hours a year in the gaps. They are counted as off, and whoever shows the result must say so. */
@@ -107,10 +107,29 @@ export function yearOfParts(schedule: Schedule): Result<YearOfParts> {
 		air,
 		priceId
 	}));
-	const closedHours = HOURS_PER_YEAR - HOURS_PER_WEEK * weeks;
-	if (closedHours > 1e-6)
-		parts.push({ id: CLOSED, hoursPerYear: closedHours, air: closed, priceId: closedPriceId });
+	parts.push({
+		id: CLOSED,
+		hoursPerYear: HOURS_PER_YEAR - HOURS_PER_WEEK * weeks,
+		air: closed,
+		priceId: closedPriceId
+	});
 	return ok({ parts, gaps: gaps.value, unassignedHoursPerYear: yearly(length(gaps.value)) });
+}
+
+/**
+ * The same schedule with another demand or set pressure wherever the supply is on.
+ * @param schedule as entered
+ * @param change given what is on and its place: the periods in order, then the closed time
+ * @returns the changed schedule
+ */
+export function mapAir(schedule: Schedule, change: (air: AirOn, place: number) => AirOn): Schedule {
+	const { periods, closed } = schedule;
+	const changed = (air: Air, place: number): Air => (air.state === 'on' ? change(air, place) : air);
+	return {
+		...schedule,
+		periods: periods.map((period, i) => ({ ...period, air: changed(period.air, i) })),
+		closed: changed(closed, periods.length)
+	};
 }
 
 /**

@@ -84,7 +84,26 @@ export function stationKw(
 }
 
 /**
- * The same, told machine by machine, for showing the working.
+ * The cycle of the machine that trims.
+ * @param station checked
+ * @param demandM3PerMin demand on the station, m³/min, ≥ 0
+ * @param flows working space, one place per machine
+ * @returns the cycle, or null where it does not cycle
+ * @validity as `shareDemand`
+ * @source METHOD S6, S10
+ */
+export function trimCycle(
+	station: ReadyStation,
+	demandM3PerMin: number,
+	flows: Float64Array
+): Cycle | null {
+	const trim = shareDemand(station, demandM3PerMin, flows);
+	const machine = station.compressors[trim];
+	return machine === undefined ? null : cycleAt(machine, station.storedM3PerBar, flows[trim] ?? 0);
+}
+
+/**
+ * The same as `stationKw`, told machine by machine, for showing the working.
  * @param station checked
  * @param demandM3PerMin demand on the station, m³/min, ≥ 0
  * @param setPressureBarGauge set pressure, bar gauge, > 0
