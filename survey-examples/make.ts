@@ -8,7 +8,7 @@ import { writeSurveyFile } from '../src/lib/storage/file/write-survey-file.ts';
 import { ceramicsWorksLog, PLAN_FILE } from './ceramics-works.ts';
 import { planSvg } from './plan.ts';
 
-export const SURVEY_FILE = 'ceramics-works.airtally.zip';
+const SURVEY_FILE = 'ceramics-works.airtally.zip';
 const SAVED_AT = '2026-04-28T16:00:00+02:00';
 
 /** The example files, by name. Made from the data beside this file alone: same data, same bytes. */
