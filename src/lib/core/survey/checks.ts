@@ -1,0 +1,199 @@
+import type { CommandBody } from './command.ts';
+import { find } from './ids.ts';
+import { leaksInOrder, nextTag, sightingIn } from './leak-state.ts';
+import type { Leak, Section, Survey } from './schema.ts';
+
+export type CheckId =
+	| 'air-pressure-missing'
+	| 'supply-missing'
+	| 'price-missing'
+	| 'section-hours-implausible'
+	| 'section-hours-missing'
+	| 'section-pressure-implausible'
+	| 'section-valve-missing'
+	| 'leak-size-missing'
+	| 'leak-section-missing'
+	| 'leak-pressure-missing'
+	| 'leak-pressure-implausible'
+	| 'leak-opening-implausible'
+	| 'leak-tag-twice'
+	| 'leak-pin-missing';
+
+/** Something doubtful or missing: it never stops the walk, and each fix is a command. */
+export interface Check {
+	readonly id: CheckId;
+	/** `blocks` when a figure cannot be had without it, `doubt` when one may be wrong. */
+	readonly severity: 'blocks' | 'doubt';
+	readonly leakId?: string;
+	readonly sectionId?: string;
+	/** The quantities that look wrong, units in their names. */
+	readonly detail: Readonly<Record<string, string | number>>;
+	/** What would mend it, likeliest first; often there is none but to look again. */
+	readonly fixes: readonly CommandBody[];
+}
+
+/** Above this a workshop or factory line is unlikely: our starting value. */
+const PLAUSIBLE_BAR = 16;
+const PSI_PER_BAR = 14.503_77;
+/** A leak this wide would be heard across the hall and mended: our starting value. */
+const PLAUSIBLE_HOLE_MM = 15;
+const HOURS_PER_YEAR = 8760;
+
+/** Everything that looks doubtful or is missing in a survey, the site first, then by leak. */
+export function checkSurvey(survey: Survey, roundId: string): Check[] {
+	const sections = Object.values(survey.sections).filter(({ removed }) => !removed);
+	const leaks = leaksInOrder(survey);
+	return [
+		...checkSite(survey),
+		...sections.flatMap((section) => checkSection(survey, section)),
+		...checkTags(survey, leaks),
+		...leaks.flatMap((leak) => checkLeak(survey, leak, roundId))
+	];
+}
+
+function checkSite(survey: Survey): Check[] {
+	const found: Check[] = [];
+	const { site, supply, prices } = survey;
+	if (site.altitudeM === undefined && site.barometerKPa === undefined)
+		found.push({
+			id: 'air-pressure-missing',
+			severity: 'blocks',
+			detail: {},
+			fixes: [{ kind: 'set-site', changes: { altitudeM: 0 } }]
+		});
+	if (!supply.quick && !supply.station)
+		found.push({ id: 'supply-missing', severity: 'blocks', detail: {}, fixes: [] });
+	if (prices.pricePerKwh === undefined)
+		found.push({ id: 'price-missing', severity: 'blocks', detail: {}, fixes: [] });
+	return found;
+}
+
+function checkSection(survey: Survey, section: Section): Check[] {
+	const found: Check[] = [];
+	const at = { sectionId: section.id } as const;
+	const set = (changes: Extract<CommandBody, { kind: 'set-section' }>['changes']): CommandBody => ({
+		kind: 'set-section',
+		sectionId: section.id,
+		changes
+	});
+	const { pressureBarGauge, pressurisedHoursPerYear: hours } = section;
+	if (pressureBarGauge !== undefined && pressureBarGauge > PLAUSIBLE_BAR)
+		found.push({
+			...at,
+			id: 'section-pressure-implausible',
+			severity: 'doubt',
+			detail: { name: section.name, pressureBarGauge },
+			fixes: likelyPressures(pressureBarGauge).map((bar) => set({ pressureBarGauge: bar }))
+		});
+	if (hours === undefined && !survey.supply.station)
+		found.push({
+			...at,
+			id: 'section-hours-missing',
+			severity: 'blocks',
+			detail: { name: section.name },
+			fixes: [set({ pressurisedHoursPerYear: HOURS_PER_YEAR })]
+		});
+	if (hours !== undefined && hours > HOURS_PER_YEAR + 24)
+		found.push({
+			...at,
+			id: 'section-hours-implausible',
+			severity: 'doubt',
+			detail: { name: section.name, hours },
+			fixes: [set({ pressurisedHoursPerYear: HOURS_PER_YEAR })]
+		});
+	if (!section.valve?.trim())
+		found.push({
+			...at,
+			id: 'section-valve-missing',
+			severity: 'doubt',
+			detail: { name: section.name },
+			fixes: []
+		});
+	return found;
+}
+
+/** Two leaks with one number: the one that sorts later is offered the next free tag. */
+function checkTags(survey: Survey, leaks: readonly Leak[]): Check[] {
+	const next = nextTag(survey);
+	return leaks
+		.filter((leak, index) => leaks[index - 1]?.tag === leak.tag)
+		.map((leak, index) => ({
+			id: 'leak-tag-twice',
+			severity: 'doubt',
+			leakId: leak.id,
+			detail: { tag: leak.tag, freeTag: next + index },
+			fixes: [{ kind: 'set-leak', leakId: leak.id, changes: { tag: next + index } }]
+		}));
+}
+
+function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
+	const found: Check[] = [];
+	const at = { leakId: leak.id } as const;
+	const tag = leak.tag;
+	const section = find(survey.sections, leak.sectionId);
+	const sighting = sightingIn(leak, roundId);
+	if (sighting?.state !== 'leaking') return found;
+
+	const { evidence, pressureBarGauge } = sighting;
+	if (!evidence)
+		found.push({ ...at, id: 'leak-size-missing', severity: 'blocks', detail: { tag }, fixes: [] });
+	if (pressureBarGauge !== undefined && pressureBarGauge > PLAUSIBLE_BAR)
+		found.push({
+			...at,
+			id: 'leak-pressure-implausible',
+			severity: 'doubt',
+			detail: { tag, pressureBarGauge },
+			fixes: likelyPressures(pressureBarGauge).map((bar) => ({
+				kind: 'record-sighting',
+				leakId: leak.id,
+				roundId,
+				sighting: { ...sighting, pressureBarGauge: bar }
+			}))
+		});
+	if (
+		pressureBarGauge === undefined &&
+		section?.pressureBarGauge === undefined &&
+		survey.supply.setPressureBarGauge === undefined
+	)
+		found.push({
+			...at,
+			id: 'leak-pressure-missing',
+			severity: 'blocks',
+			detail: { tag },
+			fixes: []
+		});
+	if (evidence?.kind === 'hole' && evidence.diameterMm > PLAUSIBLE_HOLE_MM)
+		found.push({
+			...at,
+			id: 'leak-opening-implausible',
+			severity: 'doubt',
+			detail: { tag, diameterMm: evidence.diameterMm },
+			fixes: [
+				{
+					kind: 'record-sighting',
+					leakId: leak.id,
+					roundId,
+					sighting: { ...sighting, evidence: { ...evidence, diameterMm: evidence.diameterMm / 10 } }
+				}
+			]
+		});
+	if (!section || section.removed)
+		found.push({
+			...at,
+			id: 'leak-section-missing',
+			severity: survey.supply.station ? 'doubt' : 'blocks',
+			detail: { tag },
+			fixes: []
+		});
+	const plans = Object.values(survey.plans).filter(({ removed }) => !removed);
+	if (plans.length > 0 && !plans.some(({ id }) => id === leak.planId))
+		found.push({ ...at, id: 'leak-pin-missing', severity: 'doubt', detail: { tag }, fixes: [] });
+	return found;
+}
+
+/** What was probably meant: a lost decimal point, or psi typed as bar. */
+function likelyPressures(barGauge: number): number[] {
+	const tenth = barGauge / 10;
+	const fromPsi = Math.round((barGauge / PSI_PER_BAR) * 100) / 100;
+	return [tenth, fromPsi].filter((bar) => bar >= 0.1 && bar <= PLAUSIBLE_BAR);
+}
