@@ -74,12 +74,11 @@ describe('cycling', () => {
 	// from 51 to 33 kW, mean 42. P = (60·10 + 42·15)/25 = 49.2 kW.
 	it('[S6] cuts the blow-down short when the machine is loaded again', () => {
 		expect(cyclingKw(machine, 4)).toBeCloseTo(49.2, 10);
-		expect(cycleTimes(10, 1, 4)).toEqual({
-			loadedS: expect.closeTo(10, 10),
-			offLoadS: expect.closeTo(15, 10),
-			cyclesPerMin: expect.closeTo(2.4, 10),
-			shortCycling: true
-		});
+		const cycle = cycleTimes(10, 1, 4);
+		expect(cycle?.loadedS).toBeCloseTo(10, 10);
+		expect(cycle?.offLoadS).toBeCloseTo(15, 10);
+		expect(cycle?.cyclesPerMin).toBeCloseTo(2.4, 10);
+		expect(cycle?.shortCycling).toBe(true);
 	});
 
 	// Derived by hand. S = 5, q = 5: t_L = t_U = 60 s. Off load 33·30 + 15·30 = 1,440 kJ, mean 24 kW.

@@ -2,6 +2,9 @@ import { cycleAt, partLoadKw } from './part-load.ts';
 import type { Cycle } from './cycling.ts';
 import { factorAt, type ReadyStation } from './station.ts';
 
+/** Flow for which no machine is started, m³/min: the rounding of sums and differences of flows. */
+const NEGLIGIBLE_M3_PER_MIN = 1e-9;
+
 /** What one machine does at a demand. */
 export interface MachineState {
 	readonly id: string;
@@ -39,19 +42,20 @@ export function shareDemand(
 ): number {
 	const { compressors, namedTrim } = station;
 	flows.fill(0);
+	const trimCapacity = compressors[namedTrim]?.capacityM3PerMin ?? 0;
 	let left = demandM3PerMin;
 	let last = namedTrim;
 	for (let i = 0; i < compressors.length; i++) {
-		const capacity = compressors[i]?.capacityM3PerMin ?? 0;
 		if (i === namedTrim) continue;
-		if (namedTrim >= 0 && left <= (compressors[namedTrim]?.capacityM3PerMin ?? 0)) break;
-		if (namedTrim < 0 && left <= 0 && last >= 0) break;
-		flows[i] = Math.min(left, capacity);
-		if (namedTrim < 0 || left < capacity) last = i;
-		left -= Math.min(left, capacity);
+		const started = namedTrim >= 0 || last >= 0;
+		if (started && left <= trimCapacity + NEGLIGIBLE_M3_PER_MIN) break;
+		const capacity = compressors[i]?.capacityM3PerMin ?? 0;
+		const flow = Math.min(left, capacity);
+		flows[i] = flow;
+		left -= flow;
+		if (namedTrim < 0 || flow < capacity) last = i;
 	}
-	if (namedTrim >= 0)
-		flows[namedTrim] = Math.min(left, compressors[namedTrim]?.capacityM3PerMin ?? 0);
+	if (namedTrim >= 0) flows[namedTrim] = Math.min(left, trimCapacity);
 	return last;
 }
 
