@@ -8,7 +8,7 @@ const DAYS_PER_YEAR = 365;
  * @param savingPerYear net saving, currency per year
  * @returns time, years
  * @validity cost finite and ≥ 0; saving finite and > 0, else it never pays back
- * @source 10 CFR 436.22, simple payback time; METHOD M7
+ * @source 10 CFR 436.20 to 436.23, simple payback (verified); METHOD M7
  */
 export function simplePaybackYears(cost: number, savingPerYear: number): Result<number> {
 	if (!(cost >= 0 && cost < Infinity)) return refuse('cost-out-of-range', { cost, least: 0 });
@@ -44,7 +44,7 @@ export function annuityFactor(ratePerYear: number, years: number): Result<number
  * @param years how long the saving lasts, years
  * @returns net present value, currency
  * @validity cost finite and ≥ 0; rate and years as `annuityFactor`
- * @source 10 CFR 436.20, net savings: NPV = Σ Cₜ / (1 + r)ᵗ; METHOD M8
+ * @source 10 CFR 436.20 to 436.23 (verified): NPV = Σ Cₜ / (1 + r)ᵗ; METHOD M8
  */
 export function netPresentValue(
 	cost: number,
