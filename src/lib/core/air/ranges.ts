@@ -11,6 +11,8 @@ interface Range {
 /** Where the formulas are trusted; outside, a refusal with a code. METHOD A15. */
 export const LINE_PRESSURE_BAR: Range = { lowest: 0.1, highest: 16 };
 export const TEMPERATURE_C: Range = { lowest: -20, highest: 60 };
+/** Air that a compressor has just pushed into a receiver is hotter than a line ever is. */
+export const TANK_TEMPERATURE_C: Range = { lowest: -20, highest: 120 };
 export const ALTITUDE_M: Range = { lowest: -400, highest: 4000 };
 /** The altitudes above, with the weather's part. */
 export const BAROMETER_KPA: Range = { lowest: 55, highest: 112 };
@@ -38,12 +40,13 @@ export function checkTemperature(
 	of: 'site' | 'line' | 'tank'
 ): Result<Kelvin> {
 	const celsius = celsiusFromKelvin(temperature);
-	if (within(celsius, TEMPERATURE_C)) return ok(temperature);
+	const range = of === 'tank' ? TANK_TEMPERATURE_C : TEMPERATURE_C;
+	if (within(celsius, range)) return ok(temperature);
 	return refuse('temperature-out-of-range', {
 		of,
 		temperatureC: celsius,
-		lowestC: TEMPERATURE_C.lowest,
-		highestC: TEMPERATURE_C.highest
+		lowestC: range.lowest,
+		highestC: range.highest
 	});
 }
 

@@ -80,6 +80,11 @@ export function referenceDensity(reference: ReferenceId, site: SiteAir): Kilogra
 	return moistAirDensity(state.pressure, state.temperature, state.relativeHumidity);
 }
 
+/** Temperature of the air that free air is stated at, K. METHOD A5. */
+export function referenceTemperature(reference: ReferenceId, site: SiteAir): Kelvin {
+	return REFERENCES[reference].state?.temperature ?? site.temperature;
+}
+
 /**
  * A mass flow as free air: Q = ṁ / ρ_ref.
  * @param massFlow kg/s

@@ -135,7 +135,9 @@ export const UNITS = {
 } as const satisfies Record<string, Record<string, Unit>>;
 
 export type Dimension = keyof typeof UNITS;
-export type UnitOf<D extends Dimension> = Extract<keyof (typeof UNITS)[D], string>;
+export type UnitOf<D extends Dimension> = D extends Dimension
+	? Extract<keyof (typeof UNITS)[D], string>
+	: never;
 
 interface SiByDimension {
 	pressure: PascalGauge;

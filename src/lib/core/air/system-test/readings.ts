@@ -1,0 +1,111 @@
+import { barFromPascal } from '../../units/convert.ts';
+import type {
+	CubicMetrePerSecond,
+	Kelvin,
+	KilogramPerSecond,
+	PascalGauge
+} from '../../units/quantity.ts';
+import { as } from '../../units/quantity.ts';
+import type { Result } from '../../units/result.ts';
+import { ok, refuse } from '../../units/result.ts';
+import type { SiteAir } from '../gas-state.ts';
+import { absolutePressure } from '../gas-state.ts';
+import { massFlux } from '../orifice.ts';
+import { checkLinePressure, checkTemperature, LINE_PRESSURE_BAR } from '../ranges.ts';
+import type { ReferenceId } from '../reference-air.ts';
+import { freeAirFlow } from '../reference-air.ts';
+
+/** What every system test is reckoned against. */
+export interface TestConditions {
+	readonly site: SiteAir;
+	/** Of the air in the system. */
+	readonly lineTemperature: Kelvin;
+	/** The normal set pressure, at which the leak is stated. */
+	readonly setPressure: PascalGauge;
+	readonly reference: ReferenceId;
+}
+
+/** The whole system's leak at the normal set pressure. */
+export interface SystemLeak {
+	readonly massFlow: KilogramPerSecond;
+	readonly freeAir: CubicMetrePerSecond;
+	readonly reference: ReferenceId;
+	readonly relativeStandardUncertainty: number;
+}
+
+/** Passes the conditions of a test, or refuses what is outside METHOD A15. */
+export function checkConditions(conditions: TestConditions): Result<TestConditions> {
+	const pressure = checkLinePressure(conditions.setPressure);
+	if (!pressure.ok) return pressure;
+	const temperature = checkTemperature(conditions.lineTemperature, 'line');
+	if (!temperature.ok) return temperature;
+	return ok(conditions);
+}
+
+/**
+ * Passes a fall (or a rise) between two gauge readings: above 0, up to 16 bar, the first higher.
+ * @returns the pair, or `test-pressure-out-of-range`, `pressures-not-apart`
+ */
+export function checkPressurePair(
+	higher: PascalGauge,
+	lower: PascalGauge,
+	lowest: 'above-zero' | 'zero'
+): Result<true> {
+	const highBar = barFromPascal(higher);
+	const lowBar = barFromPascal(lower);
+	const lowEnough = lowest === 'zero' ? lowBar >= 0 : lowBar > 0;
+	if (!(lowEnough && highBar <= LINE_PRESSURE_BAR.highest)) {
+		return refuse('test-pressure-out-of-range', {
+			fromBarGauge: highBar,
+			toBarGauge: lowBar,
+			lowestBarGauge: 0,
+			highestBarGauge: LINE_PRESSURE_BAR.highest
+		});
+	}
+	if (!(higher > lower)) {
+		return refuse('pressures-not-apart', { fromBarGauge: highBar, toBarGauge: lowBar });
+	}
+	return ok(true);
+}
+
+/** Passes a resolution or uncertainty that may be zero, or refuses it by name. */
+export function checkNotNegative(reading: string, value: number): Result<number> {
+	if (value >= 0 && Number.isFinite(value)) return ok(value);
+	return refuse('reading-negative', { reading, value: String(value) });
+}
+
+/**
+ * Standard uncertainty of a reading to the nearest division: u = division / √12.
+ * @param division smallest step that is read, in the reading's own unit
+ * @returns standard uncertainty, same unit
+ * @validity the true value anywhere within half a division, all as likely
+ * @source JCGM 100:2008, 4.3.7; METHOD T9
+ */
+export function resolutionUncertainty(division: number): number {
+	return division / Math.sqrt(12);
+}
+
+/** Mass flux of a leak to the site's air at a gauge pressure, kg/(s·m²). METHOD A3. */
+export function fluxAt(pressure: PascalGauge, conditions: TestConditions): number {
+	return massFlux({
+		upstream: absolutePressure(pressure, conditions.site),
+		upstreamTemperature: conditions.lineTemperature,
+		downstream: conditions.site.pressure
+	});
+}
+
+/** States a leak's mass flow at the set pressure in free air. METHOD T9. */
+export function systemLeak(
+	massFlow: number,
+	relativeStandardUncertainty: number,
+	conditions: TestConditions
+): SystemLeak {
+	const { reference, site } = conditions;
+	const flow = as<'kg/s'>(massFlow);
+	return {
+		massFlow: flow,
+		freeAir: freeAirFlow(flow, reference, site),
+		reference,
+		relativeStandardUncertainty
+	};
+}
