@@ -1,0 +1,106 @@
+import { openDB } from 'idb';
+import { ok, refuse, type Refusal, type Result } from '#lib/core/units/result.ts';
+import { DATABASE_NAME, DATABASE_VERSION, upgrade, type Database, type Shape } from './shape.ts';
+
+/** Waits between tries on a connection that was lost; whoever asked may try again later. */
+const WAITS_MS = [40, 200, 600];
+const OPEN_TIMEOUT_MS = 5_000;
+const WORK_TIMEOUT_MS = 10_000;
+
+/**
+ * One connection to the database, opened when it is first needed and again when it was lost: a
+ * browser may drop it behind the program's back, and then nothing works on the old one any more.
+ */
+export class Connection {
+	#database: Promise<Database> | undefined;
+	readonly #name: string;
+
+	constructor(name: string = DATABASE_NAME) {
+		this.#name = name;
+	}
+
+	/**
+	 * Does one piece of work, which must be safe to do again: it is tried anew on a new connection
+	 * when the old one fails.
+	 *
+	 * @param otherwise the code of the refusal when the work fails for no better known reason
+	 */
+	async run<T>(
+		otherwise: 'write-failed' | 'read-failed',
+		work: (database: Database) => Promise<T>,
+		timeoutMs = WORK_TIMEOUT_MS
+	): Promise<Result<T>> {
+		for (let attempt = 0; ; attempt++) {
+			let code: string = 'storage-unavailable';
+			try {
+				const database = await withTimeout(this.#open(), OPEN_TIMEOUT_MS);
+				code = otherwise;
+				return ok(await withTimeout(work(database), timeoutMs));
+			} catch (error) {
+				this.close();
+				const refusal = refusalOf(error, code);
+				const wait = WAITS_MS[attempt];
+				if (isFinal(error) || wait === undefined) return { ok: false, error: refusal };
+				await new Promise((resolve) => setTimeout(resolve, wait));
+			}
+		}
+	}
+
+	close(): void {
+		const closing = this.#database;
+		this.#database = undefined;
+		closing?.then(
+			(database) => database.close(),
+			() => undefined
+		);
+	}
+
+	#open(): Promise<Database> {
+		this.#database ??= this.#connect();
+		return this.#database;
+	}
+
+	async #connect(): Promise<Database> {
+		const lost = (): void => {
+			this.#database = undefined;
+		};
+		const database = await openDB<Shape>(this.#name, DATABASE_VERSION, {
+			upgrade,
+			// A newer program in another tab waits for this connection to go.
+			blocking: () => this.close(),
+			terminated: lost
+		});
+		database.addEventListener('close', lost);
+		return database;
+	}
+}
+
+function refusalOf(error: unknown, code: string): Refusal {
+	const name = nameOf(error);
+	if (name === 'QuotaExceededError') return { code: 'storage-full' };
+	if (name === 'VersionError') return { code: 'storage-newer' };
+	return refuse(code, { cause: name }).error;
+}
+
+/** Trying again at once cannot help. */
+function isFinal(error: unknown): boolean {
+	return ['QuotaExceededError', 'VersionError', 'DataCloneError', 'TimeoutError'].includes(
+		nameOf(error)
+	);
+}
+
+function nameOf(error: unknown): string {
+	return error instanceof Error || error instanceof DOMException ? error.name : 'unknown';
+}
+
+async function withTimeout<T>(work: Promise<T>, ms: number): Promise<T> {
+	let timer: ReturnType<typeof setTimeout> | undefined;
+	const late = new Promise<never>((_, reject) => {
+		timer = setTimeout(() => reject(new DOMException(`after ${ms} ms`, 'TimeoutError')), ms);
+	});
+	try {
+		return await Promise.race([work, late]);
+	} finally {
+		clearTimeout(timer);
+	}
+}
