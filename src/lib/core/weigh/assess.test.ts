@@ -124,3 +124,109 @@ test('[W1] an edit of one leak computes that leak only', () => {
 	expect(second).toEqual(fresh);
 	expect(second.totals.massFlowKgPerS).toBeGreaterThan(first.totals.massFlowKgPerS);
 });
+
+/** One machine whose power is in proportion to its flow, round the clock at 7 bar. */
+function withStation(base: Survey, demandM3PerMin = 5): Survey {
+	return {
+		...base,
+		supply: {
+			...base.supply,
+			station: {
+				compressors: [
+					{
+						id: 'machine-1',
+						name: 'Machine 1',
+						build: 'screw',
+						capacityM3PerMin: 10,
+						loadedKw: 65,
+						ratedPressureBarGauge: 7,
+						control: {
+							kind: 'curve',
+							points: [
+								{ flowFraction: 0, powerFraction: 0 },
+								{ flowFraction: 1, powerFraction: 1 }
+							]
+						}
+					}
+				],
+				trimId: null,
+				receiverVolumeM3: 1,
+				pipingVolumeM3: 0,
+				demandIs: 'delivered',
+				schedule: {
+					periods: [
+						{
+							id: 'period-all',
+							name: 'Always',
+							days: [0, 1, 2, 3, 4, 5, 6],
+							fromMin: 0,
+							toMin: 1440,
+							air: { state: 'on', demandM3PerMin, setPressureBarGauge: 7 },
+							priceId: null
+						}
+					],
+					weeksPerYear: 365 / 7,
+					closed: { state: 'off' },
+					closedPriceId: null
+				},
+				purge: { kind: 'none' }
+			}
+		}
+	};
+}
+
+describe('[W4] leaks on the station’s week', () => {
+	test('derived: a station that draws in proportion gives what the quick method gives', () => {
+		// 65 kW at 10 m³/min is 6.5 kW per m³/min, the quick method's figure; the site's air is the
+		// reference air, so inlet and ISO 1217 volumes are the same.
+		const both = assess(withStation(survey([leak(1, hole(2)), leak(2, hole(1), 5)])), 'round-1');
+		expect(both.method).toBe('supply');
+		expect(both.totals.energyKwhPerYear).toBeCloseTo(both.quickTotals?.energyKwhPerYear ?? 0, 3);
+		expect(both.totals.costMinorPerYear).toBe(both.quickTotals?.costMinorPerYear);
+		expect(both.station?.energyKwhPerYear).toBeCloseTo(5 * 6.5 * 8760, 3);
+	});
+
+	test('law: the leaks’ energies add up to the saving of all of them', () => {
+		const many = Array.from({ length: 31 }, (_, index) => leak(index + 1, hole(0.4 + index / 40)));
+		const { totals, leaks } = assess(withStation(survey(many)), 'round-1');
+		const sum = leaks.reduce((total, each) => total + (each.energyKwhPerYear ?? 0), 0);
+		expect(sum).toBeCloseTo(totals.energyKwhPerYear ?? 0, 6);
+	});
+
+	test('a demand that the station cannot meet is said, not hidden', () => {
+		const { warnings } = assess(withStation(survey([leak(1, hole(2))]), 12), 'round-1');
+		expect(warnings.map(({ code }) => code)).toContain('shortage');
+	});
+
+	test('a station that cannot be computed is named, and the quick method says so', () => {
+		const base = withStation(survey([leak(1, hole(2))]));
+		const broken = {
+			...base,
+			supply: { ...base.supply, station: { ...base.supply.station!, compressors: [] } }
+		};
+		const { method, missing } = assess(broken, 'round-1');
+		expect(method).toBe('quick');
+		expect(missing).toContainEqual({ code: 'station-has-no-compressor' });
+	});
+});
+
+test('[W5] derived: a period’s own price holds in its hours', () => {
+	const base = withStation(survey([leak(1, hole(2))]));
+	const station = base.supply.station!;
+	const day = { ...station.schedule.periods[0]!, id: 'period-day', toMin: 720 };
+	const night = { ...day, id: 'period-night', fromMin: 720, toMin: 1440, priceId: 'price-night' };
+	const split: Survey = {
+		...base,
+		supply: {
+			...base.supply,
+			station: { ...station, schedule: { ...station.schedule, periods: [day, night] } }
+		},
+		prices: {
+			...base.prices,
+			periodPrices: [{ id: 'price-night', name: 'Night', pricePerKwh: 0.1 }]
+		}
+	};
+	const flat = assess(base, 'round-1').totals.costMinorPerYear ?? 0;
+	// Half of the hours at 0.20 and half at 0.10: three quarters of the cost at 0.20.
+	expect(assess(split, 'round-1').totals.costMinorPerYear).toBeCloseTo(flat * 0.75, -1);
+});

@@ -1,4 +1,4 @@
-import { REFERENCES, freeAirFlow } from '../air/reference-air.ts';
+import { REFERENCES, referenceDensity } from '../air/reference-air.ts';
 import type { SiteAir } from '../air/gas-state.ts';
 import { carbonKg } from '../money/carbon.ts';
 import { leakState, sightingIn, type LeakState } from '../survey/leak-state.ts';
@@ -6,12 +6,11 @@ import type { Survey } from '../survey/schema.ts';
 import type { Refusal } from '../units/result.ts';
 import type { Assessment, LeakAssessment, Totals, Unweighed } from './assessment.ts';
 import { leakCosts } from './cost.ts';
-import { leakEnergy } from './energy.ts';
+import { leakYears, quickYears } from './energy.ts';
 import { sectionOf } from './leak-inputs.ts';
 import { siteConditions } from './site-conditions.ts';
+import { pressurisedHours, stationYear } from './station-year.ts';
 import { weighLeakOnce, type WeighedLeak } from './weigh-leak.ts';
-
-const SECONDS_PER_HOUR = 3600;
 
 /** What leaks at the end of the round: all that was found and is not mended. */
 export const WASTING: readonly LeakState[] = ['leaking'];
@@ -20,7 +19,7 @@ export const MENDED: readonly LeakState[] = ['mended', 'tight'];
 
 /**
  * Weighs the leaks of one round: air, energy, money and carbon of each and of all, worst first.
- * METHOD W1, W2, W3.
+ * METHOD W1 to W5.
  *
  * @param states which leaks count; by default those that leak now. A leak that was seen leaking
  * and has been mended since is weighed by what it leaked.
@@ -32,9 +31,10 @@ export function assess(
 ): Assessment {
 	const missing: Refusal[] = [];
 	const unweighed: Unweighed[] = [];
-	const weighed: { readonly state: LeakState; readonly at: WeighedLeak }[] = [];
+	const weighed: StatedLeak[] = [];
 	const air = siteConditions(survey.site);
 	if (!air.ok) missing.push(air.error);
+	const scheduleHours = air.ok ? hoursOfSchedule(survey, air.value) : undefined;
 
 	for (const leak of Object.values(survey.leaks)) {
 		if (leak.removed) continue;
@@ -46,7 +46,7 @@ export function assess(
 					survey,
 					air: air.value,
 					soapBands: survey.startingValues.soapBands,
-					scheduleHours: undefined
+					scheduleHours
 				})
 			: air;
 		if (result.ok) weighed.push({ state, at: result.value });
@@ -56,81 +56,110 @@ export function assess(
 	const priced = air.ok ? price(survey, air.value, weighed, missing) : NOTHING;
 	return {
 		roundId,
-		method: priced.method,
+		...priced,
 		missing,
 		referenceLabel: REFERENCES[survey.site.reference].label,
 		currency: survey.site.currency,
-		totals: priced.totals,
-		leaks: priced.leaks,
 		unweighed: unweighed.sort((a, b) => a.tag - b.tag)
 	};
 }
 
-const NOTHING: Pick<Assessment, 'method' | 'totals' | 'leaks'> = {
+/** Hours a year under pressure by the station's week, when the survey has one that can be read. */
+function hoursOfSchedule(survey: Survey, air: SiteAir): number | undefined {
+	const { station } = survey.supply;
+	const year = station && stationYear(station, air);
+	return year?.ok ? pressurisedHours(year.value) : undefined;
+}
+
+const NOTHING: Priced = {
 	method: 'none',
 	totals: { leakCount: 0, massFlowKgPerS: 0, freeAirM3PerS: 0, freeAirM3PerYear: 0 },
-	leaks: []
+	leaks: [],
+	warnings: []
 };
+
+interface StatedLeak {
+	readonly state: LeakState;
+	readonly at: WeighedLeak;
+}
+
+type Priced = Pick<
+	Assessment,
+	'method' | 'totals' | 'leaks' | 'warnings' | 'station' | 'quickTotals'
+>;
 
 function price(
 	survey: Survey,
 	air: SiteAir,
-	weighed: readonly { readonly state: LeakState; readonly at: WeighedLeak }[],
+	weighed: readonly StatedLeak[],
 	missing: Refusal[]
-): Pick<Assessment, 'method' | 'totals' | 'leaks'> {
-	const {
-		method,
-		energyKwhPerYear,
-		missing: supplyMissing
-	} = leakEnergy(
-		survey,
-		air,
-		weighed.map(({ at }) => at)
-	);
-	if (supplyMissing) missing.push(supplyMissing);
+): Priced {
+	const flows = weighed.map(({ at }) => at);
+	const found = leakYears(survey, air, flows);
+	missing.push(...found.missing);
+	const { method, years, outcome } = found;
+	const known = method !== 'none';
 
-	const costs =
-		energyKwhPerYear &&
-		leakCosts(
-			survey,
-			weighed.map(({ at }, index) => ({
-				energyKwh: energyKwhPerYear[index] ?? 0,
-				freeAirM3:
-					freeAirFlow(at.flow.massFlow, 'iso-1217', air) * at.hours.value * SECONDS_PER_HOUR
-			}))
-		);
+	const costs = known ? leakCosts(survey, years, outcome) : undefined;
 	if (costs && !costs.ok) missing.push(costs.error);
 	const { carbon } = survey.prices;
 	if (!carbon) missing.push({ code: 'carbon-factor-missing' });
-
-	const carbonOf = (kwh: number): number | undefined => {
-		if (!carbon) return undefined;
+	const carbonOf = (kwh: number | undefined): number | undefined => {
+		if (!carbon || kwh === undefined) return undefined;
 		const kg = carbonKg(kwh, carbon);
 		return kg.ok ? kg.value : undefined;
 	};
+
 	const leaks = weighed.map(({ at, state }, index) => {
-		const energy = energyKwhPerYear?.[index];
+		const energy = years[index]?.energyKwh;
 		return leakAssessment(at, state, {
 			energyKwhPerYear: energy,
 			costMinorPerYear: costs?.ok ? costs.value.sharesMinor[index] : undefined,
-			co2KgPerYear: energy === undefined ? undefined : carbonOf(energy)
+			co2KgPerYear: carbonOf(energy)
 		});
 	});
-	const energy = energyKwhPerYear && sum(energyKwhPerYear);
+	const energy = known ? sum(years.map(({ energyKwh }) => energyKwh ?? 0)) : undefined;
+	const isoToShown =
+		referenceDensity('iso-1217', air) / referenceDensity(survey.site.reference, air);
 	const totals: Totals = {
 		leakCount: leaks.length,
 		massFlowKgPerS: sum(leaks.map((leak) => leak.massFlowKgPerS)),
 		freeAirM3PerS: sum(leaks.map((leak) => leak.freeAirM3PerS)),
-		freeAirM3PerYear: sum(
-			leaks.map((leak) => leak.freeAirM3PerS * leak.hoursPerYear * SECONDS_PER_HOUR)
-		),
+		freeAirM3PerYear: sum(years.map(({ freeAirM3 }) => freeAirM3)) * isoToShown,
 		...defined({
 			energyKwhPerYear: energy,
 			costMinorPerYear: costs?.ok ? costs.value.totalMinor : undefined,
-			co2KgPerYear: energy === undefined ? undefined : carbonOf(energy)
+			co2KgPerYear: carbonOf(energy)
 		})
 	};
-	return { method, totals, leaks: ranked(leaks) };
+	return {
+		method,
+		totals,
+		leaks: ranked(leaks),
+		warnings: outcome?.warnings ?? [],
+		...(outcome && { station: { energyKwhPerYear: outcome.energyKwh, peakKw: outcome.peakKw } }),
+		...quickBeside(survey, air, flows, method)
+	};
+}
+
+/** The quick method's totals, to stand beside the station model's. */
+function quickBeside(
+	survey: Survey,
+	air: SiteAir,
+	flows: readonly WeighedLeak[],
+	method: Assessment['method']
+): Pick<Assessment, 'quickTotals'> {
+	const { quick } = survey.supply;
+	if (method !== 'supply' || !quick) return {};
+	const years = quickYears(quick.specificPowerKwPerM3PerMin, air, flows);
+	if (!years.ok) return {};
+	const costs = leakCosts(survey, years.value, undefined);
+	return {
+		quickTotals: {
+			energyKwhPerYear: sum(years.value.map(({ energyKwh }) => energyKwh ?? 0)),
+			...(costs.ok && { costMinorPerYear: costs.value.totalMinor })
+		}
+	};
 }
 
 interface Yearly {

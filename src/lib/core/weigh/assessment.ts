@@ -1,4 +1,5 @@
 import type { Refusal } from '../units/result.ts';
+import type { YearWarning } from '../supply/year.ts';
 import type { LeakState } from '../survey/leak-state.ts';
 
 /**
@@ -58,6 +59,12 @@ export interface Assessment {
 	readonly referenceLabel: string;
 	readonly currency: string;
 	readonly totals: Totals;
+	/** The quick method's figures, beside the station model's, where the survey has both. */
+	readonly quickTotals?: Pick<Totals, 'energyKwhPerYear' | 'costMinorPerYear'>;
+	/** The station as it runs today, leaks included; by the station model only. */
+	readonly station?: { readonly energyKwhPerYear: number; readonly peakKw: number };
+	/** What the station model found that must be shown beside its figures. */
+	readonly warnings: readonly YearWarning[];
 	readonly leaks: readonly LeakAssessment[];
 	readonly unweighed: readonly Unweighed[];
 }

@@ -1,49 +1,97 @@
-import { freeAirFlow } from '../air/reference-air.ts';
+import { freeAirFlow, referenceDensity } from '../air/reference-air.ts';
 import type { SiteAir } from '../air/gas-state.ts';
 import { energyKwh, quickPowerKw } from '../supply/quick.ts';
+import type { YearOutcome } from '../supply/year.ts';
 import type { Survey } from '../survey/schema.ts';
 import { fromSi } from '../units/convert.ts';
-import type { KilogramPerSecond } from '../units/quantity.ts';
-import type { Refusal, Result } from '../units/result.ts';
+import { ok, type Refusal, type Result } from '../units/result.ts';
 import type { SupplyMethod } from './assessment.ts';
+import type { LeakYear } from './cost.ts';
+import { stationLeaks, stationYear } from './station-year.ts';
 import type { WeighedLeak } from './weigh-leak.ts';
 
-/** Energy a year of each weighed leak, in their order, and how it was found. */
-export interface LeakEnergy {
+const SECONDS_PER_HOUR = 3600;
+
+/** Energy and air a year of each weighed leak, in their order, and how they were found. */
+export interface LeakYears {
 	readonly method: SupplyMethod;
-	readonly energyKwhPerYear?: readonly number[];
-	readonly missing?: Refusal;
+	readonly years: readonly LeakYear[];
+	/** The station's year, by the station model only. */
+	readonly outcome?: YearOutcome;
+	readonly missing: readonly Refusal[];
 }
 
 /**
- * Turns flows into energy by the method that the survey has the data for. METHOD W2.
+ * Turns flows into energy by the method that the survey has the data for: the station model when
+ * there is a station, else the quick method. METHOD W2.
  *
  * @returns `method: 'none'` and what is missing when the survey does not say how the air is made
  */
-export function leakEnergy(
+export function leakYears(survey: Survey, air: SiteAir, leaks: readonly WeighedLeak[]): LeakYears {
+	const { station, quick } = survey.supply;
+	const missing: Refusal[] = [];
+	if (station) {
+		const byStation = stationYears(survey, air, leaks);
+		if (byStation.ok) return byStation.value;
+		missing.push(byStation.error);
+	}
+	if (quick) {
+		const byQuick = quickYears(quick.specificPowerKwPerM3PerMin, air, leaks);
+		if (byQuick.ok) return { method: 'quick', years: byQuick.value, missing };
+		missing.push(byQuick.error);
+	}
+	if (missing.length === 0) missing.push({ code: 'supply-missing' });
+	return {
+		method: 'none',
+		years: leaks.map((leak) => ({ freeAirM3: freeAirAYear(leak, air) })),
+		missing
+	};
+}
+
+/** All leaks by the quick method, on their free air as ISO 1217 states it. METHOD S1, W2. */
+export function quickYears(
+	specificPowerKwPerM3PerMin: number,
+	air: SiteAir,
+	leaks: readonly WeighedLeak[]
+): Result<readonly LeakYear[]> {
+	const years: LeakYear[] = [];
+	for (const leak of leaks) {
+		const flow = freeAirFlow(leak.flow.massFlow, 'iso-1217', air);
+		const power = quickPowerKw(specificPowerKwPerM3PerMin, fromSi('volumeFlow', 'm3/min', flow));
+		if (!power.ok) return power;
+		const energy = energyKwh(power.value, leak.hours.value);
+		if (!energy.ok) return energy;
+		years.push({ energyKwh: energy.value, freeAirM3: freeAirAYear(leak, air) });
+	}
+	return ok(years);
+}
+
+function freeAirAYear(leak: WeighedLeak, air: SiteAir): number {
+	return freeAirFlow(leak.flow.massFlow, 'iso-1217', air) * leak.hours.value * SECONDS_PER_HOUR;
+}
+
+/** All leaks by the station model: what the station stops drawing when they go. METHOD W4. */
+function stationYears(
 	survey: Survey,
 	air: SiteAir,
 	leaks: readonly WeighedLeak[]
-): LeakEnergy {
-	const { quick } = survey.supply;
-	if (!quick) return { method: 'none', missing: { code: 'supply-missing' } };
-	const energies: number[] = [];
-	for (const { flow, hours } of leaks) {
-		const energy = quickEnergy(quick.specificPowerKwPerM3PerMin, flow.massFlow, air, hours.value);
-		if (!energy.ok) return { method: 'none', missing: energy.error };
-		energies.push(energy.value);
-	}
-	return { method: 'quick', energyKwhPerYear: energies };
-}
-
-/** One leak by the quick method, on its free air as ISO 1217 states it. METHOD S1, W2. */
-function quickEnergy(
-	specificPowerKwPerM3PerMin: number,
-	massFlow: KilogramPerSecond,
-	air: SiteAir,
-	hours: number
-): Result<number> {
-	const flow = freeAirFlow(massFlow, 'iso-1217', air);
-	const power = quickPowerKw(specificPowerKwPerM3PerMin, fromSi('volumeFlow', 'm3/min', flow));
-	return power.ok ? energyKwh(power.value, hours) : power;
+): Result<LeakYears> {
+	const { station } = survey.supply;
+	if (!station) return ok({ method: 'none', years: [], missing: [] });
+	const year = stationYear(station, air);
+	if (!year.ok) return year;
+	const shared = stationLeaks(year.value, leaks, air);
+	if (!shared.ok) return shared;
+	const inletToIso = referenceDensity('site', air) / referenceDensity('iso-1217', air);
+	const { parts } = shared.value.outcome;
+	return ok({
+		method: 'supply',
+		outcome: shared.value.outcome,
+		missing: [],
+		years: shared.value.leaks.map(({ energyKwh: energy, savingKwhByPart, inletM3 }) => ({
+			energyKwh: energy,
+			freeAirM3: inletM3 * inletToIso,
+			energyCostAt: (priceOf) => savingKwhByPart((part) => priceOf(parts[part]?.priceId ?? null))
+		}))
+	});
 }
