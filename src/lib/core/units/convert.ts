@@ -1,6 +1,6 @@
 /**
  * The only home of a conversion factor. Factors are exact by definition unless a line says not.
- * @source NIST SP 811, appendix B (from memory)
+ * @source NIST SP 811, appendix B (from memory); METHOD A1
  */
 import { CELSIUS_ZERO_K, STANDARD_ATMOSPHERE_PA, STANDARD_GRAVITY } from './constants.ts';
 import type {

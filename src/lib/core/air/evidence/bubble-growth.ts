@@ -17,7 +17,7 @@ export interface BubbleGrowthReading extends OwnUncertainty {
  * The fastest growth that an eye and a watch can follow, cm³/s: a 16 mm bubble every second.
  * Our starting value. Above it the soap film's response is the evidence to give.
  */
-export const FASTEST_BUBBLE_CM3_PER_S = 2;
+const FASTEST_BUBBLE_CM3_PER_S = 2;
 
 /** Diameter to 10 % is volume to 30 %; the bubble is a sphere only roughly: our starting value. */
 const RELATIVE_UNCERTAINTY = 0.4;
