@@ -10,7 +10,7 @@ interface Range {
 
 /** Where the formulas are trusted; outside, a refusal with a code. METHOD A15. */
 export const LINE_PRESSURE_BAR: Range = { lowest: 0.1, highest: 16 };
-const TEMPERATURE_C: Range = { lowest: -20, highest: 60 };
+export const TEMPERATURE_C: Range = { lowest: -20, highest: 60 };
 /** Air that a compressor has just pushed into a receiver is hotter than a line ever is. */
 const TANK_TEMPERATURE_C: Range = { lowest: -20, highest: 120 };
 export const ALTITUDE_M: Range = { lowest: -400, highest: 4000 };
