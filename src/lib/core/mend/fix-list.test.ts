@@ -67,6 +67,7 @@ function assessmentOf(given: readonly Given[]): Assessment {
 		roundId: 'round-1',
 		method: 'quick',
 		missing: [],
+		warnings: [],
 		referenceLabel: 'ISO 1217',
 		currency: 'EUR',
 		totals: { leakCount: weighed.length, massFlowKgPerS: 0, freeAirM3PerS: 0, freeAirM3PerYear: 0 },

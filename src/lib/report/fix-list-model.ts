@@ -1,0 +1,230 @@
+import { minorDigits } from '../core/money/currency.ts';
+import {
+	depressuriseFirst,
+	localRulesFirst,
+	valveKnown,
+	type Caution
+} from '../core/mend/cautions.ts';
+import { fixList, type FixGroup, type FixJob } from '../core/mend/fix-list.ts';
+import { find } from '../core/survey/ids.ts';
+import type { Survey } from '../core/survey/schema.ts';
+import type { Assessment } from '../core/weigh/assessment.ts';
+import { ACTION_WORDS, METHOD_WORDS, STATE_WORDS } from '../words/actions.ts';
+import { HAZARD_WORDS, PART_WORDS } from '../words/parts.ts';
+import { refusalSentence } from '../words/refusals.ts';
+import type {
+	CautionLine,
+	Figure,
+	JobGroup,
+	JobRow,
+	JobValues,
+	PlanPage,
+	PinShape,
+	PrintFormat,
+	ReportModel,
+	Tick
+} from './model.ts';
+
+export interface FixListOptions {
+	readonly format: PrintFormat;
+	/** The instant of printing, ISO 8601. */
+	readonly printedAt: string;
+}
+
+/** Puts a survey's fix list into words and figures, ready for any kind of page. */
+export function fixListModel(
+	survey: Survey,
+	assessment: Assessment,
+	{ format, printedAt }: FixListOptions
+): ReportModel {
+	const list = fixList(survey, assessment);
+	const jobs = list.groups.flatMap((group) => group.jobs);
+	return {
+		title: 'Fix list',
+		language: 'en-GB',
+		site: survey.site.name,
+		round: find(survey.rounds, list.roundId)?.name ?? '',
+		printedOn: format.date(printedAt),
+		printedAt,
+		currency: list.currency,
+		figures: headline(assessment, list.openCount, list.doneCount, format),
+		method: methodLine(survey, assessment, format),
+		notes: assessment.missing.map(refusalSentence),
+		band: line(depressuriseFirst()),
+		closing: line(localRulesFirst()),
+		cautions: list.headline.map(line),
+		groups: list.groups.map((group) => jobGroup(group, list.currency, format)),
+		plans: planPages(survey, jobs),
+		unplaced: jobs.filter((job) => pinOf(survey, job) === undefined).map((job) => String(job.tag))
+	};
+}
+
+function headline(
+	{ totals, referenceLabel, unweighed }: Assessment,
+	openCount: number,
+	doneCount: number,
+	format: PrintFormat
+): Figure[] {
+	const { energyKwhPerYear: energy, costMinorPerYear: cost, co2KgPerYear: carbon } = totals;
+	const notWeighed = unweighed.length;
+	return [
+		{
+			label: 'Jobs to do',
+			value: format.count(openCount),
+			note: `${format.count(doneCount)} done`
+		},
+		{
+			label: 'Air lost while it leaks',
+			value: format.flow(totals.freeAirM3PerS),
+			note:
+				notWeighed === 0
+					? `free air, ${referenceLabel}`
+					: `free air, ${referenceLabel}; ${format.count(notWeighed)} more not weighed`
+		},
+		{
+			label: 'Energy a year',
+			value: energy === undefined ? 'not known yet' : format.energy(energy),
+			...(carbon !== undefined && { note: `${format.carbon(carbon)} CO₂e` })
+		},
+		{
+			label: 'Money a year',
+			value: cost === undefined ? 'not known yet' : format.money(cost)
+		}
+	];
+}
+
+function methodLine(survey: Survey, { method }: Assessment, format: PrintFormat): string {
+	const quick = method === 'quick' ? survey.supply.quick : undefined;
+	const figure =
+		quick &&
+		`, ${format.significant(quick.specificPowerKwPerM3PerMin)} kW per m³/min (${quick.source})`;
+	return `How it was worked out: ${METHOD_WORDS[method]}${figure ?? ''}.`;
+}
+
+function jobGroup(group: FixGroup, currency: string, format: PrintFormat): JobGroup {
+	const { section, pressureBarGauge: pressure, storedEnergyJ: energy, costMinorPerYear } = group;
+	const known = valveKnown(section);
+	return {
+		heading: section?.name ?? 'No section yet',
+		valve: known ? section.valve : 'Find the isolating valve first',
+		valveKnown: known,
+		facts: [
+			...(pressure === undefined ? [] : [`Pressure ${format.pressure(pressure)}`]),
+			...(energy === undefined || section?.volumeL === undefined
+				? []
+				: [
+						`Stored energy ${format.significant(energy / 1000)} kJ in ${format.significant(section.volumeL)} L`
+					]),
+			...(section?.note ? [section.note] : [])
+		],
+		jobCount: jobCount(group, format),
+		costPerYear: costMinorPerYear === undefined ? '' : format.money(costMinorPerYear),
+		steps: ['Isolated', 'Locked', 'Vented', 'Zero proved', 'Restored'].map((label) => ({
+			label,
+			ticked: false
+		})),
+		cautions: group.cautions.map(line),
+		rows: group.jobs.map((job) => jobRow(job, currency, format))
+	};
+}
+
+function jobCount({ jobs, openCount }: FixGroup, format: PrintFormat): string {
+	const first = jobs.filter((job) => shapeOf(job) === 'first').length;
+	const open = `${format.count(openCount)} of ${format.count(jobs.length)} to do`;
+	return first === 0 ? open : `${open}, ${format.count(first)} first`;
+}
+
+function jobRow(job: FixJob, currency: string, format: PrintFormat): JobRow {
+	const { costMinorPerYear: cost, costOfWaitingMinorPerDay: waiting, ticks } = job;
+	const flag = job.done ? 'Done' : job.pinnedFirst ? 'Do this first' : undefined;
+	return {
+		tag: String(job.tag),
+		shape: shapeOf(job),
+		place: job.place ?? '',
+		part: PART_WORDS[job.part],
+		action: ACTION_WORDS[job.action],
+		state: STATE_WORDS[job.state],
+		...(flag && { flag }),
+		hazards: job.hazards.map((hazard) => HAZARD_WORDS[hazard]),
+		costPerYear: cost === undefined ? '' : format.money(cost),
+		costOfWaiting: waiting === undefined ? '' : smallMoney(waiting, format),
+		...(job.unweighed && { why: refusalSentence(job.unweighed) }),
+		...(job.note && { note: job.note }),
+		...(ticks.couldNot && { couldNot: ticks.couldNot }),
+		cautions: jobCautions(job),
+		ticks: ticksOf(job),
+		values: valuesOf(job, currency)
+	};
+}
+
+function jobCautions(job: FixJob): [CautionLine, ...CautionLine[]] {
+	const [first, ...rest] = job.cautions;
+	if (first === undefined) throw new RangeError(`job ${String(job.tag)} has no caution`);
+	return [line(first), ...rest.map(line)];
+}
+
+function ticksOf({ ticks }: FixJob): Tick[] {
+	return [
+		{ label: 'Isolated', ticked: ticks.isolated ?? false },
+		{ label: 'Vented', ticked: ticks.vented ?? false },
+		{ label: 'Zero proved', ticked: ticks.zeroProved ?? false },
+		{ label: 'Mended', ticked: ticks.mendedAt !== undefined },
+		{ label: 'Re-soaped', ticked: ticks.reSoaped === 'tight' }
+	];
+}
+
+function valuesOf(job: FixJob, currency: string): JobValues {
+	const digits = minorDigits(currency);
+	const major = (minor: number) => minor / 10 ** (digits.ok ? digits.value : 2);
+	const { mendedAt, reSoaped, minutes, couldNot } = job.ticks;
+	return {
+		...(job.freeAirM3PerS !== undefined && { freeAirM3PerS: job.freeAirM3PerS }),
+		...(job.energyKwhPerYear !== undefined && { energyKwhPerYear: job.energyKwhPerYear }),
+		...(job.costMinorPerYear !== undefined && { costPerYear: major(job.costMinorPerYear) }),
+		...(job.costOfWaitingMinorPerDay !== undefined && {
+			costOfWaitingPerDay: major(job.costOfWaitingMinorPerDay)
+		}),
+		...(mendedAt !== undefined && { mendedOn: mendedAt.slice(0, 10) }),
+		...(reSoaped && { reSoaped: reSoaped === 'tight' ? 'tight' : 'still leaking' }),
+		...(minutes !== undefined && { minutes }),
+		...(couldNot && { couldNot })
+	};
+}
+
+function planPages(survey: Survey, jobs: readonly FixJob[]): PlanPage[] {
+	return Object.values(survey.plans)
+		.filter((plan) => !plan.removed)
+		.map((plan) => ({
+			name: plan.name,
+			sha256: plan.image.sha256,
+			widthPx: plan.image.widthPx,
+			heightPx: plan.image.heightPx,
+			pins: jobs.flatMap((job) => {
+				const pin = pinOf(survey, job);
+				return pin?.planId === plan.id
+					? [{ tag: String(job.tag), shape: shapeOf(job), x: pin.at.x, y: pin.at.y }]
+					: [];
+			})
+		}))
+		.filter(({ pins }) => pins.length > 0);
+}
+
+function pinOf(survey: Survey, job: FixJob) {
+	const leak = find(survey.leaks, job.leakId);
+	const plan = find(survey.plans, leak?.planId);
+	if (leak?.at === undefined || plan === undefined || plan.removed) return undefined;
+	return { planId: plan.id, at: leak.at };
+}
+
+function shapeOf(job: FixJob): PinShape {
+	return job.done ? 'done' : job.pinnedFirst ? 'first' : 'open';
+}
+
+/** Less than the smallest coin is said to be so, not printed as nothing. */
+function smallMoney(minor: number, format: PrintFormat): string {
+	return minor > 0 && minor < 1 ? `under ${format.moneyExact(1)}` : format.money(minor);
+}
+
+function line({ id, text }: Caution): CautionLine {
+	return { id, text };
+}

@@ -1,0 +1,137 @@
+import type { Format } from '../words/format.ts';
+
+/** What a report needs of a `Format`; numbers become text here, once, for every kind of output. */
+export type PrintFormat = Pick<
+	Format,
+	| 'money'
+	| 'moneyExact'
+	| 'energy'
+	| 'flow'
+	| 'pressure'
+	| 'volume'
+	| 'carbon'
+	| 'significant'
+	| 'count'
+	| 'date'
+>;
+
+/** A caution as it is printed: its METHOD id and its whole text. */
+export interface CautionLine {
+	readonly id: string;
+	readonly text: string;
+}
+
+/** One figure of the headline. */
+export interface Figure {
+	readonly label: string;
+	readonly value: string;
+	readonly note?: string;
+}
+
+/** A box to tick by hand, or one that was ticked on the screen already. */
+export interface Tick {
+	readonly label: string;
+	readonly ticked: boolean;
+}
+
+/** How a pin looks: work to do, work that comes first whatever it costs, or work that is done. */
+export type PinShape = 'open' | 'first' | 'done';
+
+export interface PlanPin {
+	readonly tag: string;
+	readonly shape: PinShape;
+	/** Shares of the plan's width and height, y downwards. */
+	readonly x: number;
+	readonly y: number;
+}
+
+export interface PlanPage {
+	readonly name: string;
+	readonly sha256: string;
+	readonly widthPx: number;
+	readonly heightPx: number;
+	readonly pins: readonly PlanPin[];
+}
+
+/** Plain values of a job, for spreadsheets: SI or major units of money, dates as ISO days. */
+export interface JobValues {
+	readonly freeAirM3PerS?: number;
+	readonly energyKwhPerYear?: number;
+	readonly costPerYear?: number;
+	readonly costOfWaitingPerDay?: number;
+	readonly mendedOn?: string;
+	readonly reSoaped?: string;
+	readonly minutes?: number;
+	readonly couldNot?: string;
+}
+
+export interface JobRow {
+	readonly tag: string;
+	readonly shape: PinShape;
+	readonly place: string;
+	readonly part: string;
+	readonly action: string;
+	readonly state: string;
+	/** Shown large where there is something to shout, e.g. "Do this first". */
+	readonly flag?: string;
+	readonly hazards: readonly string[];
+	/** Empty when it could not be priced; `why` then says why. */
+	readonly costPerYear: string;
+	readonly costOfWaiting: string;
+	readonly why?: string;
+	readonly note?: string;
+	readonly couldNot?: string;
+	/** Never empty: no row can be made without its cautions. */
+	readonly cautions: readonly [CautionLine, ...CautionLine[]];
+	readonly ticks: readonly Tick[];
+	readonly values: JobValues;
+}
+
+export interface JobGroup {
+	readonly heading: string;
+	/** The valve to close, or that it is still to be found. */
+	readonly valve: string;
+	readonly valveKnown: boolean;
+	readonly facts: readonly string[];
+	readonly jobCount: string;
+	readonly costPerYear: string;
+	readonly steps: readonly Tick[];
+	readonly cautions: readonly CautionLine[];
+	readonly rows: readonly JobRow[];
+}
+
+/** A report as plain data: every number is text already, and every sentence is whole. */
+export interface ReportModel {
+	readonly title: string;
+	/** BCP 47, of the words. */
+	readonly language: 'en-GB';
+	readonly site: string;
+	readonly round: string;
+	readonly printedOn: string;
+	/** ISO instant, for the file's own record. */
+	readonly printedAt: string;
+	readonly currency: string;
+	readonly figures: readonly Figure[];
+	readonly method: string;
+	readonly notes: readonly string[];
+	/** On every page, whole. */
+	readonly band: CautionLine;
+	/** At the foot of every page, whole. */
+	readonly closing: CautionLine;
+	readonly cautions: readonly CautionLine[];
+	readonly groups: readonly JobGroup[];
+	readonly plans: readonly PlanPage[];
+	/** Tags of jobs that have no place on any plan. */
+	readonly unplaced: readonly string[];
+}
+
+/** Every text of a report that came from the survey or the words, for the check of glyphs. */
+export function textsOf(model: ReportModel): string[] {
+	const texts: string[] = [];
+	const gather = (value: unknown): void => {
+		if (typeof value === 'string') texts.push(value);
+		else if (typeof value === 'object' && value !== null) Object.values(value).forEach(gather);
+	};
+	gather(model);
+	return texts;
+}

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { plain, readPdf } from '../../../../tests/report/read-pdf.ts';
+import { PLAN_SHA, sampleModel, sampleSurvey } from '../../../../tests/report/sample.ts';
+import { depressuriseFirst, localRulesFirst } from '../../core/mend/cautions.ts';
+import { ACTIONS, HAZARDS } from '../../core/survey/parts.ts';
+import type { Survey } from '../../core/survey/schema.ts';
+import type { JobRow, ReportModel } from '../model.ts';
+import { readPdfFonts } from '../node-fonts.ts';
+import { buildFixListPdf } from './fix-list-pdf.ts';
+import { PAPERS, type PaperName } from './sheet.ts';
+
+const fonts = readPdfFonts();
+const papers = Object.keys(PAPERS) as PaperName[];
+const print = (model: ReportModel, paper: PaperName) =>
+	readPdf(buildFixListPdf(model, { fonts, paper, planImages: new Map() }));
+const rowsOf = (model: ReportModel) => model.groups.flatMap((group) => group.rows);
+
+/**
+ * Where a job's card begins and ends in the text of a page: it opens with its tag and place, and
+ * closes with the room for initials, which no other job's text comes between.
+ */
+function cardOf(pages: readonly string[], row: JobRow): string {
+	const opening = plain(`${row.tag} ${row.flag?.toUpperCase() ?? ''} ${row.place} ${row.part}`);
+	const page = pages.find((text) => text.includes(opening)) ?? '';
+	const from = page.indexOf(opening);
+	const to = page.indexOf('Initials', from);
+	return from < 0 || to < 0 ? '' : page.slice(from, to);
+}
+
+describe.each(papers)('fix list on %s paper', (paper) => {
+	it(
+		'[C1] [C2] for 1 to 60 jobs: whole cautions on every page and job, no job split',
+		{ timeout: 120_000 },
+		async () => {
+			for (let count = 1; count <= 60; count++) {
+				const model = sampleModel(sampleSurvey(count));
+				const { pages } = await print(model, paper);
+				for (const text of pages) {
+					expect(text).toContain(depressuriseFirst().text);
+					expect(text).toContain(localRulesFirst().text);
+				}
+				for (const { id, text } of model.cautions)
+					expect(pages[0]).toContain(plain(`${id} ${text}`));
+				expect(rowsOf(model)).toHaveLength(count);
+				for (const row of rowsOf(model)) {
+					const card = cardOf(pages, row);
+					for (const { id, text } of row.cautions)
+						expect(card, `job ${row.tag} of ${String(count)}`).toContain(plain(`${id} ${text}`));
+					for (const { label } of row.ticks) expect(card).toContain(label);
+				}
+			}
+		}
+	);
+
+	it('prints the longest job that a survey can hold whole, on one page', async () => {
+		const survey = longest();
+		const model = sampleModel(survey);
+		const { pages } = await print(model, paper);
+		for (const row of rowsOf(model)) {
+			const card = cardOf(pages, { ...row, place: '', flag: '', part: 'DO THIS FIRST' });
+			for (const { text } of row.cautions) expect(card).toContain(plain(text));
+		}
+	});
+
+	it('numbers its pages and has the size that was asked for', async () => {
+		const { pages, sizes } = await print(sampleModel(sampleSurvey(9)), paper);
+		const { widthMm, heightMm } = PAPERS[paper];
+		pages.forEach((text, index) => {
+			expect(text).toContain(`Page ${String(index + 1)} of ${String(pages.length)}`);
+			const asked = [widthMm, heightMm];
+			const got = [...(sizes[index] ?? [])].sort((a, b) => a - b);
+			expect(got[0]).toBeCloseTo(Math.min(...asked), 1);
+			expect(got[1]).toBeCloseTo(Math.max(...asked), 1);
+		});
+	});
+});
+
+/** Every hazard, the longest names that the survey accepts, and no valve. */
+function longest(): Survey {
+	const survey = sampleSurvey(1);
+	const [leak] = Object.values(survey.leaks);
+	if (!leak) throw new Error('the sample has no leak');
+	const words = (count: number) => 'Wide words WWWW '.repeat(400).slice(0, count);
+	return {
+		...survey,
+		sections: {
+			'section-1': { id: 'section-1', name: words(200), note: words(4000), valve: words(200) }
+		},
+		leaks: Object.fromEntries(
+			ACTIONS.map((action, index) => {
+				const id = `leak-${String(index + 1)}`;
+				return [
+					id,
+					{
+						...leak,
+						id,
+						tag: 900_000 + index,
+						part: 'pressure-vessel' as const,
+						action,
+						hazards: [...HAZARDS],
+						place: words(200),
+						note: words(4000)
+					}
+				];
+			})
+		)
+	};
+}
+
+describe('what the fix list says', () => {
+	const names = 'Łódź ő ß Ø 12 m³ € Ελλάδα Кирилл Žďár Þór İstanbul ñ';
+
+	it('prints names in European scripts so that they read back the same', async () => {
+		const survey = sampleSurvey(2);
+		const model = sampleModel({ ...survey, site: { ...survey.site, name: names } });
+		const { pages, title, outline } = await print(model, 'a4');
+		expect(pages[0]).toContain(names);
+		expect(title).toContain(names);
+		expect(outline).toContain('Section A');
+	});
+
+	it('prints a box where the face lacks a character, and the rest of the text', async () => {
+		const survey = sampleSurvey(1);
+		const model = sampleModel({ ...survey, site: { ...survey.site, name: 'Works 日本 two' } });
+		expect((await print(model, 'a4')).pages[0]).toContain('Works □□ two');
+	});
+
+	it('says where the figures come from and puts the numbers on the plan', async () => {
+		const model = sampleModel(sampleSurvey(12));
+		const { pages, sizes } = await print(model, 'a4');
+		expect(pages[0]).toContain('ISO 1217');
+		expect(pages[0]).toContain('quick method');
+		const plan = pages.findIndex((text) => text.includes('Ground floor'));
+		for (const { tag } of model.plans[0]?.pins ?? []) expect(pages[plan]).toContain(` ${tag} `);
+		expect(model.plans[0]?.sha256).toBe(PLAN_SHA);
+		const [width = 0, height = 0] = sizes[plan] ?? [];
+		expect(width).toBeGreaterThan(height);
+	});
+
+	it('ticks what was done, and leaves the rest to the pen', () => {
+		const rows = rowsOf(sampleModel(sampleSurvey(6)));
+		const ticked = (tag: string) =>
+			rows.find((row) => row.tag === tag)?.ticks.flatMap((t) => (t.ticked ? t.label : []));
+		expect(ticked('6')).toEqual(['Isolated', 'Vented', 'Mended']);
+		expect(ticked('1')).toEqual([]);
+	});
+});

@@ -1,0 +1,140 @@
+import type { JobGroup, ReportModel } from '../model.ts';
+import {
+	drawCover,
+	drawIndexHead,
+	drawIndexRow,
+	INDEX_HEAD_HEIGHT,
+	indexRowHeight
+} from './cover.ts';
+import { drawFoot, drawHead, drawPageNumber, footHeight } from './furniture.ts';
+import { drawJobCard, jobCardHeight } from './job-card.ts';
+import { drawPlanPage, type PlanImage } from './plan-page.ts';
+import { drawSectionAgain, drawSectionHead, sectionHeadHeight } from './section-head.ts';
+import { MARGIN, Sheet, type PaperName, type PdfFonts } from './sheet.ts';
+
+export interface FixListPdfAssets {
+	readonly fonts: PdfFonts;
+	readonly paper: PaperName;
+	/** Pictures of plans by SHA-256, as the model names them. */
+	readonly planImages: ReadonlyMap<string, PlanImage>;
+}
+
+const GAP = 3.5;
+
+/**
+ * Prints the fix list. Each page carries the depressurise-first caution whole, each job carries its
+ * own, and no job is split between two pages.
+ */
+export function buildFixListPdf(
+	model: ReportModel,
+	{ fonts, paper, planImages }: FixListPdfAssets
+): Uint8Array<ArrayBuffer> {
+	const sheet = new Sheet(paper, fonts);
+	describe(sheet, model);
+	const widths = [sheet.width];
+	const startPage = (orientation: 'portrait' | 'landscape' = 'portrait'): number => {
+		sheet.addPage(orientation);
+		widths.push(sheet.width);
+		return furnish(sheet, model);
+	};
+	const bottom = () => sheet.height - footHeight(sheet, model) - 3;
+
+	const indexStart = drawCover(sheet, model, furnish(sheet, model));
+	drawIndex(sheet, model.groups, indexStart, bottom(), startPage);
+	let down = Infinity;
+	for (const group of model.groups) down = drawGroup(sheet, group, down, bottom(), startPage);
+	for (const plan of model.plans) {
+		const top = startPage(plan.widthPx > plan.heightPx ? 'landscape' : 'portrait');
+		bookmark(sheet, `Plan: ${plan.name}`);
+		drawPlanPage(sheet, plan, planImages.get(plan.sha256), top, bottom());
+	}
+	drawUnplaced(sheet, model, startPage);
+	widths.forEach((width, index) => {
+		sheet.doc.setPage(index + 1);
+		drawPageNumber(sheet, `Page ${String(index + 1)} of ${String(widths.length)}`, width);
+	});
+	return new Uint8Array(sheet.doc.output('arraybuffer'));
+}
+
+function describe({ doc }: Sheet, model: ReportModel): void {
+	doc.setProperties({
+		title: [model.title, model.site, model.round].filter(Boolean).join(' · '),
+		subject: model.band.text,
+		creator: 'Airtally'
+	});
+	doc.setLanguage(model.language);
+	doc.setCreationDate(new Date(model.printedAt));
+	bookmark({ doc }, model.title);
+}
+
+function bookmark({ doc }: Pick<Sheet, 'doc'>, title: string): void {
+	doc.outline.add(null, title, { pageNumber: doc.getNumberOfPages() });
+}
+
+function furnish(sheet: Sheet, model: ReportModel): number {
+	const top = drawHead(sheet, model);
+	drawFoot(sheet, model);
+	return top;
+}
+
+function drawIndex(
+	sheet: Sheet,
+	groups: readonly JobGroup[],
+	y: number,
+	bottom: number,
+	startPage: () => number
+): void {
+	const first = groups[0];
+	if (first === undefined) return;
+	const fits = y + INDEX_HEAD_HEIGHT + indexRowHeight(sheet, first) <= bottom;
+	let down = fits ? y : startPage();
+	down += drawIndexHead(sheet, down);
+	for (const group of groups) {
+		if (down + indexRowHeight(sheet, group) > bottom) {
+			down = startPage();
+			down += drawIndexHead(sheet, down);
+		}
+		down += drawIndexRow(sheet, group, down);
+	}
+}
+
+/** A section starts where it has room for its first job too, else on a new page. */
+function drawGroup(
+	sheet: Sheet,
+	group: JobGroup,
+	y: number,
+	bottom: number,
+	startPage: () => number
+): number {
+	const first = group.rows[0];
+	const opening = sectionHeadHeight(sheet, group) + (first ? jobCardHeight(sheet, first) : 0);
+	let down = y + opening > bottom ? startPage() : y;
+	bookmark(sheet, group.heading);
+	down += drawSectionHead(sheet, group, down);
+	for (const row of group.rows) {
+		const height = jobCardHeight(sheet, row);
+		if (down + height > bottom) {
+			down = startPage();
+			down += drawSectionAgain(sheet, group, down);
+		}
+		drawJobCard(sheet, row, down);
+		down += height + GAP;
+	}
+	return down + GAP;
+}
+
+/** Jobs that are on no plan are named, so that nobody looks for their pin. */
+function drawUnplaced(sheet: Sheet, model: ReportModel, startPage: () => number): void {
+	if (model.unplaced.length === 0 || model.plans.length === 0) return;
+	const heading = { size: 16, bold: true };
+	const style = { size: 12 };
+	const top = startPage();
+	bookmark(sheet, 'Not on a plan');
+	const down = top + sheet.write('Not on a plan', MARGIN, top, heading) + 2;
+	sheet.write(
+		sheet.lines(`Tags ${model.unplaced.join(', ')}`, style, sheet.contentWidth),
+		MARGIN,
+		down,
+		style
+	);
+}

@@ -1,0 +1,89 @@
+import type { JobGroup } from '../model.ts';
+import { cautionsHeight, drawCautions, drawTicks } from './marks.ts';
+import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
+
+const NAME: TextStyle = { size: 18, bold: true };
+const SUM: TextStyle = { size: 11, bold: true, align: 'right' };
+const VALVE: TextStyle = { size: 13, bold: true };
+const FACTS: TextStyle = { size: 10 };
+const AGAIN: TextStyle = { size: 10.5, bold: true };
+const SUM_COLUMN = 48;
+const STEP_SIDE = 7;
+const FACT_LINES = 3;
+
+function parts(sheet: Sheet, group: JobGroup) {
+	const width = sheet.contentWidth;
+	return {
+		name: sheet.lines(group.heading, NAME, width - SUM_COLUMN),
+		valve: sheet.lines(
+			group.valveKnown ? `Valve to close: ${group.valve}` : `${group.valve}.`,
+			VALVE,
+			width - 6
+		),
+		facts: sheet.lines(group.facts.join('  ·  '), FACTS, width - 6, FACT_LINES)
+	};
+}
+
+function boxHeight(sheet: Sheet, group: JobGroup): number {
+	const { valve, facts } = parts(sheet, group);
+	return (
+		3 +
+		valve.length * sheet.lineHeight(VALVE) +
+		facts.length * sheet.lineHeight(FACTS) +
+		2 +
+		STEP_SIDE +
+		3
+	);
+}
+
+function nameHeight(sheet: Sheet, group: JobGroup): number {
+	const lines = parts(sheet, group).name.length;
+	return Math.max(lines * sheet.lineHeight(NAME), 2 * sheet.lineHeight(SUM)) + 1.5;
+}
+
+export function sectionHeadHeight(sheet: Sheet, group: JobGroup): number {
+	return (
+		3 +
+		nameHeight(sheet, group) +
+		boxHeight(sheet, group) +
+		2.5 +
+		cautionsHeight(sheet, group.cautions, sheet.contentWidth) +
+		2
+	);
+}
+
+/** A section: what it costs, the valve to close, and the order of the work with its boxes. */
+export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): number {
+	const right = sheet.width - MARGIN;
+	const { name, valve, facts } = parts(sheet, group);
+	sheet.rule(MARGIN, y, right, y, 1.1);
+	let down = y + 3;
+	sheet.write(name, MARGIN, down, NAME);
+	const sum = group.costPerYear === '' ? 'no cost worked out' : `${group.costPerYear} a year`;
+	sheet.write([group.jobCount, sum], right, down + 0.6, SUM);
+	down += nameHeight(sheet, group);
+	const box = { x: MARGIN, y: down, width: right - MARGIN, height: boxHeight(sheet, group) };
+	sheet.rect(box, { mode: 'S', thickness: 0.8 });
+	let inside = down + 3;
+	inside += sheet.write(valve, MARGIN + 3, inside, VALVE);
+	inside += sheet.write(facts, MARGIN + 3, inside, FACTS) + 2;
+	const next = drawTicks(sheet, group.steps, MARGIN + 3, inside, STEP_SIDE, 6);
+	sheet.write('Initials', next, inside + STEP_SIDE - 4.6, { size: 9 });
+	sheet.rule(next + 14, inside + STEP_SIDE, right - 3, inside + STEP_SIDE, 0.3);
+	down += box.height + 2.5;
+	down += drawCautions(sheet, group.cautions, MARGIN, down, sheet.contentWidth) + 2;
+	return down - y;
+}
+
+/** The section's name and valve again, on each further page that it fills. */
+export function drawSectionAgain(sheet: Sheet, group: JobGroup, y: number): number {
+	const width = sheet.contentWidth;
+	const valve = group.valveKnown ? `Valve to close: ${group.valve}` : group.valve;
+	const name = sheet.lines(`${group.heading}, continued`, AGAIN, width * 0.45, 1);
+	const right = sheet.lines(valve, AGAIN, width * 0.52, 1);
+	sheet.write(name, MARGIN, y, AGAIN);
+	sheet.write(right, sheet.width - MARGIN, y, { ...AGAIN, align: 'right' });
+	const below = y + sheet.lineHeight(AGAIN) + 0.8;
+	sheet.rule(MARGIN, below, sheet.width - MARGIN, below, 0.8);
+	return sheet.lineHeight(AGAIN) + 3.5;
+}

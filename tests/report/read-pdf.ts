@@ -1,0 +1,35 @@
+import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+export interface ReadPdf {
+	/** The text of each page in the order of drawing, spaces collapsed. */
+	readonly pages: readonly string[];
+	readonly title: string;
+	readonly language: string | undefined;
+	readonly outline: readonly string[];
+	/** Width and height of each page, mm. */
+	readonly sizes: readonly (readonly [number, number])[];
+}
+
+/** Reads a PDF back with another library than the one that wrote it. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+	const task = getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false });
+	const document: PDFDocumentProxy = await task.promise;
+	const pages: string[] = [];
+	const sizes: (readonly [number, number])[] = [];
+	for (let number = 1; number <= document.numPages; number++) {
+		const page = await document.getPage(number);
+		const { items } = await page.getTextContent();
+		pages.push(plain(items.map((item) => ('str' in item ? item.str : '')).join(' ')));
+		const [, , width = 0, height = 0] = page.view;
+		sizes.push([(width * 25.4) / 72, (height * 25.4) / 72]);
+	}
+	const { info } = await document.getMetadata();
+	const { Title: title, Language: language } = info as { Title?: string; Language?: string };
+	const outline = ((await document.getOutline()) ?? []).map((entry) => entry.title);
+	await task.destroy();
+	return { pages, sizes, title: title ?? '', language, outline };
+}
+
+export function plain(text: string): string {
+	return text.replace(/\s+/g, ' ').trim();
+}
