@@ -45,6 +45,11 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'This opening is too large or too small to be weighed. Check its size and unit.',
 	'bubble-rate-too-high':
 		'A leak this fast cannot be counted in bubbles. Describe how the soap film behaved instead.',
+	'evidence-missing': 'It has no size yet. Say what the soap did, or give a size or a reading.',
+	'pressure-missing':
+		'The pressure here is not known. Read it at the leak, or give its section one on Set up.',
+	'hours-missing':
+		'How many hours a year its section is under pressure is not known. Give them on Set up.',
 	'soap-response-unknown':
 		'This soap response is not known[: “{response}”]. Choose one of those listed.',
 	'soap-band-unusable':
@@ -54,6 +59,33 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'uncertainty-not-positive': 'An uncertainty must be above zero. Correct it or clear it.',
 	'flow-out-of-range': 'This flow is out of range[: {value}; accepted {limits}]. Check it.',
 	'volume-out-of-range': 'This volume is out of range[: {value}; accepted {limits}]. Check it.',
+	'evidence-missing': 'This leak has no size yet. Describe what the soap did, or measure it.',
+	'pressure-missing':
+		'The pressure at this leak is not known. Read it there, or give its section or the supply one.',
+	'hours-missing':
+		'It is not known how many hours a year this leak is under pressure. Give them for its section.',
+
+	// System tests
+	'no-cycles':
+		'There is no cycle to reckon with. Give the loaded and unloaded time of at least one.',
+	'cycle-unreadable':
+		'A cycle has a time that cannot be[: number {cycle}]. Give its loaded and its unloaded time.',
+	'never-loaded': 'The machine never loaded in these cycles. Time it until it has loaded once.',
+	'never-unloaded':
+		'The machine never unloaded in these cycles. Time it until it has unloaded once.',
+	'series-too-short':
+		'There are too few readings[: {readings}; at least {fewest} are needed]. Add some.',
+	'times-not-rising':
+		'The readings are not in the order of time[: see number {reading}]. Put them in order.',
+	'pressure-rises':
+		'The pressure rises in the middle of the fall[: see number {reading}]. Leave out readings with supply.',
+	'pressures-not-apart':
+		'The pressure did not change the right way[: from {fromBarGauge} to {toBarGauge}]. Check both readings.',
+	'test-pressure-out-of-range':
+		'A pressure of the test is out of range[: {fromBarGauge} and {toBarGauge}; accepted {limits}]. Check both.',
+	'set-pressure-below-zero-flow':
+		'By the readings nothing leaks at {setBarGauge} any more[: the flow ends at {zeroFlowBarGauge}]. State the leak at a higher pressure.',
+	'reading-negative': 'This must be 0 or more[; {reading} was {value}]. Correct it.',
 
 	// Power and supply
 	'power-out-of-range': 'This power is out of range[: {value}; accepted {limits}]. Check it.',
@@ -61,6 +93,8 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'This power is less than physics needs for that flow and pressure[: {value}, needs {leastW}]. Check the data sheet.',
 	'specific-power-out-of-range':
 		'The specific power must be above zero[; {value} is not]. Correct it on Set up.',
+	'supply-missing':
+		'How the air is made is not known, so there is no energy and no cost yet. Describe the supply on Set up.',
 	'specific-power-missing':
 		'It is not said how much power the air takes. Give a specific power on Set up.',
 	'energy-out-of-range': 'This energy is out of range[: {value}]. Check hours and power.',
@@ -94,6 +128,34 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'period-time-out-of-range':
 		'A period must start before it ends, within one day. Correct its times.',
 	'schedule-overlap': 'Two periods of the week overlap[: {first} and {second}]. Move one.',
+	'purge-out-of-range':
+		'The share that a dryer blows away is out of range[: {value}; accepted {limits}]. Correct it.',
+	'heat-recovery-out-of-range':
+		'A share of recovered heat is out of range[: {value}; accepted {limits}]. Correct it.',
+	'boiler-efficiency-out-of-range':
+		'This boiler efficiency is out of range[: {value}; accepted {limits}]. Correct it.',
+	'fraction-out-of-range': 'This share is out of range[: {value}; accepted {limits}]. Correct it.',
+	'set-pressure-does-not-choke':
+		'At so low a set pressure leaks follow another law[: {value}]. Keep it above about 0.9 bar gauge.',
+	'leaks-for-each-part':
+		'The leaks do not fit the parts of the year. This is a fault of the program: report it.',
+	'leaks-while-off':
+		'A leak is counted while the supply is off. This is a fault of the program: report it.',
+	'supply-missing':
+		'How the air is made is not known, so there is no energy yet. Enter the supply on Set up.',
+	'station-missing': 'This survey has no machines yet. Enter them on Set up.',
+
+	// What a year must not be shown without
+	shortage:
+		'More air is asked for than the machines deliver[ in “{part}”][: {demandM3PerMin} of {capacityM3PerMin}]. The pressure will fall there.',
+	'leaks-exceed-demand':
+		'The leaks add up to more than is delivered[ in “{part}”][: {leaksM3PerMin} of {availableM3PerMin}]. Only what is delivered counts: check the sizes and the demand.',
+	'saving-negative':
+		'Without the leaks the machines would draw more[ in “{part}”]. Their sequence has a gap there: look at which machine trims.',
+	'short-cycling':
+		'A machine loads more than once a minute[ in “{part}”][: {cyclesPerMin} times]. Check the receiver and the pressure band.',
+	'unassigned-time':
+		'Some hours of the week belong to no period[: {hoursPerYear} a year]. They count as off: add a period for them.',
 
 	// Money
 	'currency-unknown':
@@ -104,10 +166,13 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'price-missing': 'There is no energy price yet. Give one on Set up.',
 	'tariff-has-no-price': 'The tariff has no energy price yet. Give one on Set up.',
 	'tariff-price-unknown': 'A period names a price that the tariff does not have. Choose it again.',
+	'carbon-factor-missing':
+		'There is no carbon factor yet, so there is no CO₂e. Give one with its source on Set up.',
 	'emission-factor-out-of-range':
 		'The carbon factor must be 0 or more[; {value} is not]. Correct it on Set up.',
 	'emission-factor-without-source':
 		'The carbon factor has no source. Say where it comes from: it is printed beside the figure.',
+	'carbon-factor-missing': 'There is no carbon factor yet. Give one on Set up with its source.',
 	'cost-out-of-range': 'This cost must be 0 or more[; {value} is not]. Correct it.',
 	'saving-out-of-range': 'This saving is out of range[: {value}]. Check it.',
 	'never-pays-back': 'This never pays for itself: it saves nothing. Leave it or change the work.',
@@ -128,10 +193,17 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'log-without-start':
 		'The log of changes does not say which site it starts from. Open another copy.',
 	'not-undoable': 'This change cannot be undone. Change it back by hand.',
+	'survey-without-round': 'This survey has no round yet. Start one, then weigh it.',
+	'round-unknown': 'There is no round “{round}” in this survey. Choose one of these[: {rounds}].',
+	'round-ambiguous':
+		'More than one round is called “{round}”. Give the id of the one that is meant[: {rounds}].',
 
 	// Survey files
 	'file-empty': 'The file is empty. Choose another copy.',
 	'file-unreadable': 'The file could not be read[: {name}]. Check that it is still there.',
+	'file-not-found': 'There is no such file[: {name}]. Check the path.',
+	'file-is-folder': 'This is a folder and not a file[: {name}]. Give the survey file in it.',
+	'file-not-allowed': 'This file may not be read by you[: {name}]. Ask for the right to read it.',
 	'file-not-survey': 'This is not a survey file. Choose a file that was saved from here.',
 	'file-newer':
 		'The file was written by a newer version[: {version}; this one reads up to {newest}]. Update, then open it again.',
@@ -166,5 +238,21 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'image-kind-known-not-read': '{kind} pictures are not read here. Save it as PNG, JPEG or SVG.',
 	'image-kind-unknown': 'This is not a picture that is read here. Use PNG, JPEG or SVG.',
 	'image-not-decoded': 'The picture could not be opened. Save it again as PNG or JPEG.',
-	'image-without-size': 'The picture does not say how large it is. Save it as PNG or JPEG.'
+	'image-without-size': 'The picture does not say how large it is. Save it as PNG or JPEG.',
+
+	// The command line
+	'command-missing': 'No command was given. Use one of these[: {accepted}].',
+	'command-unknown': 'There is no command “{given}”. Use one of these[: {accepted}].',
+	'option-unknown': 'There is no option “{option}” here. Use one of these[: {accepted}].',
+	'option-without-value': 'The option {option} needs a value. Write it after it[, as {example}].',
+	'option-with-value': 'The option {option} takes no value. Leave “{text}” out.',
+	'option-twice': 'The option {option} was given twice. Give it once.',
+	'option-missing': 'The option {option} is missing. Give it[, as {example}].',
+	'option-unusable-with': 'The option {option} cannot be used with {other}. Leave one of them out.',
+	'option-needs': 'The option {option} needs {other} beside it. Give both.',
+	'choice-unknown': '“{text}” is not one of the choices. Use one of these[: {accepted}].',
+	'pair-unreadable': '“{text}” cannot be read. Write it[ as {example}].',
+	'share-unreadable': '“{text}” is not a share. Write it as 25 % or 0.25, from 0 to 1.',
+	'argument-missing': 'The {argument} is missing. Give it[, as {example}].',
+	'argument-unexpected': '“{text}” is one word too many. Put quotes round a value with spaces.'
 };
