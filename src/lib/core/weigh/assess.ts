@@ -1,21 +1,16 @@
 import { REFERENCES, referenceDensity } from '../air/reference-air.ts';
 import type { SiteAir } from '../air/gas-state.ts';
 import { carbonKg } from '../money/carbon.ts';
-import { leakState, sightingIn, type LeakState } from '../survey/leak-state.ts';
+import type { LeakState } from '../survey/leak-state.ts';
 import type { Survey } from '../survey/schema.ts';
 import type { Refusal } from '../units/result.ts';
-import type { Assessment, LeakAssessment, Totals, Unweighed } from './assessment.ts';
-import { leakCosts } from './cost.ts';
+import type { Assessment, LeakAssessment, Totals } from './assessment.ts';
+import { leakCosts, type LeakYear } from './cost.ts';
 import { leakYears, quickYears } from './energy.ts';
-import { sectionOf } from './leak-inputs.ts';
-import { siteConditions } from './site-conditions.ts';
-import { pressurisedHours, stationYear } from './station-year.ts';
-import { weighLeakOnce, type WeighedLeak } from './weigh-leak.ts';
+import type { WeighedLeak } from './weigh-leak.ts';
+import { WASTING, weighRound, type StatedLeak } from './weigh-round.ts';
 
-/** What leaks at the end of the round: all that was found and is not mended. */
-export const WASTING: readonly LeakState[] = ['leaking'];
-/** What was mended in the round, re-soaped or not. */
-export const MENDED: readonly LeakState[] = ['mended', 'tight'];
+export { MENDED, WASTING } from './weigh-round.ts';
 
 /**
  * Weighs the leaks of one round: air, energy, money and carbon of each and of all, worst first.
@@ -29,30 +24,9 @@ export function assess(
 	roundId: string,
 	states: readonly LeakState[] = WASTING
 ): Assessment {
+	const { air, weighed, unweighed } = weighRound(survey, roundId, states);
 	const missing: Refusal[] = [];
-	const unweighed: Unweighed[] = [];
-	const weighed: StatedLeak[] = [];
-	const air = siteConditions(survey.site);
 	if (!air.ok) missing.push(air.error);
-	const scheduleHours = air.ok ? hoursOfSchedule(survey, air.value) : undefined;
-
-	for (const leak of Object.values(survey.leaks)) {
-		if (leak.removed) continue;
-		const sighting = sightingIn(leak, roundId);
-		const state = leakState(leak, roundId);
-		if (sighting?.state !== 'leaking' || !states.includes(state)) continue;
-		const result = air.ok
-			? weighLeakOnce(leak, sighting, sectionOf(survey, leak), {
-					survey,
-					air: air.value,
-					soapBands: survey.startingValues.soapBands,
-					scheduleHours
-				})
-			: air;
-		if (result.ok) weighed.push({ state, at: result.value });
-		else unweighed.push({ leakId: leak.id, tag: leak.tag, refusal: result.error });
-	}
-
 	const priced = air.ok ? price(survey, air.value, weighed, missing) : NOTHING;
 	return {
 		roundId,
@@ -60,15 +34,8 @@ export function assess(
 		missing,
 		referenceLabel: REFERENCES[survey.site.reference].label,
 		currency: survey.site.currency,
-		unweighed: unweighed.sort((a, b) => a.tag - b.tag)
+		unweighed
 	};
-}
-
-/** Hours a year under pressure by the station's week, when the survey has one that can be read. */
-function hoursOfSchedule(survey: Survey, air: SiteAir): number | undefined {
-	const { station } = survey.supply;
-	const year = station && stationYear(station, air);
-	return year?.ok ? pressurisedHours(year.value) : undefined;
 }
 
 const NOTHING: Priced = {
@@ -77,11 +44,6 @@ const NOTHING: Priced = {
 	leaks: [],
 	warnings: []
 };
-
-interface StatedLeak {
-	readonly state: LeakState;
-	readonly at: WeighedLeak;
-}
 
 type Priced = Pick<
 	Assessment,
@@ -110,32 +72,34 @@ function price(
 		return kg.ok ? kg.value : undefined;
 	};
 
-	const leaks = weighed.map(({ at, state }, index) => {
-		const energy = years[index]?.energyKwh;
-		return leakAssessment(at, state, {
-			energyKwhPerYear: energy,
-			costMinorPerYear: costs?.ok ? costs.value.sharesMinor[index] : undefined,
-			co2KgPerYear: carbonOf(energy)
-		});
-	});
+	const shares = costs?.ok ? costs.value.sharesMinor : undefined;
+	const leaks = rankedOrder(weighed, years, shares).map((index, place) =>
+		leakAssessment(weighed[index] as StatedLeak, place + 1, {
+			energyKwhPerYear: years[index]?.energyKwh,
+			costMinorPerYear: shares?.[index],
+			co2KgPerYear: carbonOf(years[index]?.energyKwh)
+		})
+	);
 	const energy = known ? sum(years.map(({ energyKwh }) => energyKwh ?? 0)) : undefined;
 	const isoToShown =
 		referenceDensity('iso-1217', air) / referenceDensity(survey.site.reference, air);
-	const totals: Totals = {
-		leakCount: leaks.length,
-		massFlowKgPerS: sum(leaks.map((leak) => leak.massFlowKgPerS)),
-		freeAirM3PerS: sum(leaks.map((leak) => leak.freeAirM3PerS)),
-		freeAirM3PerYear: sum(years.map(({ freeAirM3 }) => freeAirM3)) * isoToShown,
-		...defined({
+	const totals = withDefined<Totals>(
+		{
+			leakCount: leaks.length,
+			massFlowKgPerS: sum(leaks.map((leak) => leak.massFlowKgPerS)),
+			freeAirM3PerS: sum(leaks.map((leak) => leak.freeAirM3PerS)),
+			freeAirM3PerYear: sum(years.map(({ freeAirM3 }) => freeAirM3)) * isoToShown
+		},
+		{
 			energyKwhPerYear: energy,
 			costMinorPerYear: costs?.ok ? costs.value.totalMinor : undefined,
 			co2KgPerYear: carbonOf(energy)
-		})
-	};
+		}
+	);
 	return {
 		method,
 		totals,
-		leaks: ranked(leaks),
+		leaks,
 		warnings: outcome?.warnings ?? [],
 		...(outcome && { station: { energyKwhPerYear: outcome.energyKwh, peakKw: outcome.peakKw } }),
 		...quickBeside(survey, air, flows, method)
@@ -168,45 +132,56 @@ interface Yearly {
 	readonly co2KgPerYear: number | undefined;
 }
 
-function leakAssessment(at: WeighedLeak, state: LeakState, yearly: Yearly): LeakAssessment {
-	return {
-		leakId: at.leak.id,
-		tag: at.leak.tag,
-		state,
-		effectiveAreaM2: at.flow.area.areaM2,
-		relativeUncertainty: at.flow.area.relativeStandardUncertainty,
-		pressureBarGauge: at.pressure.value,
-		hoursPerYear: at.hours.value,
-		regime: at.flow.regime,
-		massFlowKgPerS: at.flow.massFlow,
-		freeAirM3PerS: at.flow.freeAir,
-		...defined(yearly),
-		rank: 0
-	};
+function leakAssessment({ at, state }: StatedLeak, rank: number, yearly: Yearly): LeakAssessment {
+	return withDefined<LeakAssessment>(
+		{
+			leakId: at.leak.id,
+			tag: at.leak.tag,
+			state,
+			effectiveAreaM2: at.flow.area.areaM2,
+			relativeUncertainty: at.flow.area.relativeStandardUncertainty,
+			pressureBarGauge: at.pressure.value,
+			hoursPerYear: at.hours.value,
+			regime: at.flow.regime,
+			massFlowKgPerS: at.flow.massFlow,
+			freeAirM3PerS: at.flow.freeAir,
+			rank
+		},
+		yearly
+	);
 }
 
 /** Worst first: by money where it is known, else by energy, else by air a year; ties by tag. */
-function ranked(leaks: readonly LeakAssessment[]): LeakAssessment[] {
-	const worth = (leak: LeakAssessment) => leak.energyKwhPerYear ?? 0;
-	const air = (leak: LeakAssessment) => leak.freeAirM3PerS * leak.hoursPerYear;
-	return leaks
-		.toSorted(
-			(a, b) =>
-				(b.costMinorPerYear ?? 0) - (a.costMinorPerYear ?? 0) ||
-				worth(b) - worth(a) ||
-				air(b) - air(a) ||
-				a.tag - b.tag
-		)
-		.map((leak, index) => ({ ...leak, rank: index + 1 }));
+function rankedOrder(
+	weighed: readonly StatedLeak[],
+	years: readonly LeakYear[],
+	costs: readonly number[] | undefined
+): number[] {
+	const energy = Float64Array.from(years, ({ energyKwh }) => energyKwh ?? 0);
+	const air = Float64Array.from(years, ({ freeAirM3 }) => freeAirM3);
+	const by = (values: ArrayLike<number>, a: number, b: number) =>
+		(values[b] ?? 0) - (values[a] ?? 0);
+	return Array.from(weighed.keys()).sort(
+		(a, b) =>
+			(costs ? by(costs, a, b) : 0) ||
+			by(energy, a, b) ||
+			by(air, a, b) ||
+			(weighed[a]?.at.leak.tag ?? 0) - (weighed[b]?.at.leak.tag ?? 0)
+	);
 }
 
-/** Drops what is undefined: a field that is absent is missing, one that is there is known. */
-function defined<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-	return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as {
-		[K in keyof T]?: Exclude<T[K], undefined>;
-	};
+/** Adds what is known and leaves out what is not: a field that is absent is missing, never zero. */
+function withDefined<T extends object>(
+	known: T,
+	perhaps: { readonly [K in keyof T]?: T[K] | undefined }
+): T {
+	const joined = known as Record<string, unknown>;
+	for (const field in perhaps) if (perhaps[field] !== undefined) joined[field] = perhaps[field];
+	return known;
 }
 
 function sum(values: readonly number[]): number {
-	return values.reduce((total, value) => total + value, 0);
+	let total = 0;
+	for (const value of values) total += value;
+	return total;
 }

@@ -17,10 +17,38 @@ export interface LeakYear {
 	readonly energyCostAt?: (priceOf: (priceId: string | null) => number) => number;
 }
 
+/** What costs are reckoned with, in major units of the currency. */
+export interface CostRates {
+	/** By the id that a period names; `null` is the price at other times. */
+	readonly priceOf: (priceId: string | null) => number;
+	/** Paid by the cubic metre of free air; absent where nothing is. */
+	readonly perM3: number | undefined;
+	/** What belongs to no leak alone; the leaks bear it in proportion to their energy. */
+	readonly shared: SharedCosts;
+	/** Of all leaks, kWh a year. */
+	readonly energyKwh: number;
+}
+
+/** A year's change in what is paid for the station as a whole, in major units. */
+export interface SharedCosts {
+	/** By which the demand charge falls. */
+	readonly demandCharge: number;
+	/** Worth of the recovered heat that is lost. */
+	readonly lostHeat: number;
+}
+
+/** What one leak costs a year and why, in major units, before it is rounded. */
+export interface CostParts {
+	readonly energy: number;
+	readonly air: number;
+	readonly shared: number;
+}
+
 export interface LeakCosts {
 	readonly totalMinor: number;
 	/** One per leak; they add up to the total to the last cent. */
 	readonly sharesMinor: readonly number[];
+	readonly rates: CostRates;
 }
 
 /**
@@ -36,23 +64,21 @@ export function leakCosts(
 	years: readonly LeakYear[],
 	outcome: YearOutcome | undefined
 ): Result<LeakCosts> {
-	const prices = pricesOf(survey);
-	if (!prices.ok) return prices;
-	const perM3 = survey.prices.costPerM3;
-	const rest = sharedCosts(survey, outcome);
-	if (!rest.ok) return rest;
-	const energy = years.reduce((sum, year) => sum + (year.energyKwh ?? 0), 0);
+	const priceOf = pricesOf(survey);
+	if (!priceOf.ok) return priceOf;
+	const shared = sharedCosts(survey, outcome);
+	if (!shared.ok) return shared;
+	const rates: CostRates = {
+		priceOf: priceOf.value,
+		perM3: survey.prices.costPerM3,
+		shared: shared.value,
+		energyKwh: years.reduce((sum, year) => sum + (year.energyKwh ?? 0), 0)
+	};
 	const costs: number[] = [];
 	for (const year of years) {
-		const energyCost =
-			year.energyCostAt?.(prices.value) ?? (year.energyKwh ?? 0) * prices.value(null);
-		const air = airCost(
-			perM3 === undefined ? [] : [{ name: 'air', pricePerM3: perM3 }],
-			year.freeAirM3
-		);
-		if (!air.ok) return air;
-		const share = energy > 0 ? (year.energyKwh ?? 0) / energy : 0;
-		costs.push(energyCost + air.value + rest.value * share);
+		const parts = costParts(year, rates);
+		if (!parts.ok) return parts;
+		costs.push(parts.value.energy + parts.value.air + parts.value.shared);
 	}
 	const total = toMinor(
 		costs.reduce((sum, cost) => sum + cost, 0),
@@ -65,7 +91,24 @@ export function leakCosts(
 		costs.map((cost) => Math.max(0, cost))
 	);
 	if (!shares.ok) return shares;
-	return ok({ totalMinor: Math.max(0, total.value), sharesMinor: shares.value });
+	return ok({ totalMinor: Math.max(0, total.value), sharesMinor: shares.value, rates });
+}
+
+/** Prices one leak's year before rounding: energy, air by the cubic metre, its part of the rest. METHOD W5. */
+export function costParts(year: LeakYear, rates: CostRates): Result<CostParts> {
+	const { priceOf, perM3, shared } = rates;
+	const kwh = year.energyKwh ?? 0;
+	const air = airCost(
+		perM3 === undefined ? [] : [{ name: 'air', pricePerM3: perM3 }],
+		year.freeAirM3
+	);
+	if (!air.ok) return air;
+	const share = rates.energyKwh > 0 ? kwh / rates.energyKwh : 0;
+	return ok({
+		energy: year.energyCostAt?.(priceOf) ?? kwh * priceOf(null),
+		air: air.value,
+		shared: (shared.demandCharge - shared.lostHeat) * share
+	});
 }
 
 /** The price of a kilowatt-hour by the id that a period names; `null` is the price at other times. */
@@ -78,25 +121,23 @@ function pricesOf(survey: Survey): Result<(priceId: string | null) => number> {
 	return ok((priceId) => (priceId === null ? undefined : named.get(priceId)) ?? pricePerKwh);
 }
 
-/** What belongs to no leak alone: the demand charge that falls, less the heat that is lost. */
-function sharedCosts(survey: Survey, outcome: YearOutcome | undefined): Result<number> {
-	if (!outcome) return ok(0);
+/** What belongs to no leak alone: the demand charge that falls, and the heat that is lost. */
+function sharedCosts(survey: Survey, outcome: YearOutcome | undefined): Result<SharedCosts> {
+	if (!outcome) return ok({ demandCharge: 0, lostHeat: 0 });
+	let demand = 0;
 	const { demandCharge } = survey.prices;
-	let sum = 0;
 	if (demandCharge) {
 		const now = demandChargePerYear(demandCharge, outcome.peakKw);
 		if (!now.ok) return now;
 		const without = demandChargePerYear(demandCharge, outcome.peakWithoutKw);
 		if (!without.ok) return without;
-		sum += now.value - without.value;
+		demand = now.value - without.value;
 	}
 	const heat = survey.supply.station?.heatRecovery;
-	if (heat) {
-		const lost = recoveredHeatKwh(heat, outcome.savingKwh);
-		if (!lost.ok) return lost;
-		const credit = heatCredit(lost.value, heat);
-		if (!credit.ok) return credit;
-		sum -= credit.value;
-	}
-	return ok(sum);
+	if (!heat) return ok({ demandCharge: demand, lostHeat: 0 });
+	const lost = recoveredHeatKwh(heat, outcome.savingKwh);
+	if (!lost.ok) return lost;
+	const credit = heatCredit(lost.value, heat);
+	if (!credit.ok) return credit;
+	return ok({ demandCharge: demand, lostHeat: credit.value });
 }

@@ -7,7 +7,7 @@ import { fromSi } from '../units/convert.ts';
 import { ok, type Refusal, type Result } from '../units/result.ts';
 import type { SupplyMethod } from './assessment.ts';
 import type { LeakYear } from './cost.ts';
-import { stationLeaks, stationYear } from './station-year.ts';
+import { stationLeaks, stationYear, type StationLeaks } from './station-year.ts';
 import type { WeighedLeak } from './weigh-leak.ts';
 
 const SECONDS_PER_HOUR = 3600;
@@ -18,6 +18,8 @@ export interface LeakYears {
 	readonly years: readonly LeakYear[];
 	/** The station's year, by the station model only. */
 	readonly outcome?: YearOutcome;
+	/** One leak's flow in one part of the year, m³/min at inlet conditions; by the station model only. */
+	readonly flowInPart?: StationLeaks['flowInPart'];
 	readonly missing: readonly Refusal[];
 }
 
@@ -87,6 +89,7 @@ function stationYears(
 	return ok({
 		method: 'supply',
 		outcome: shared.value.outcome,
+		flowInPart: shared.value.flowInPart,
 		missing: [],
 		years: shared.value.leaks.map(({ energyKwh: energy, savingKwhByPart, inletM3 }) => ({
 			energyKwh: energy,

@@ -21,19 +21,20 @@ export function sectionOf(survey: Survey, leak: Leak): Section | undefined {
  * The pressure that a leak stands under: its own reading, else its section's, else the supply's.
  * METHOD W1.
  *
+ * @param setPressureBarGauge the supply's
  * @returns gauge pressure in bar, or `pressure-missing`
  */
 export function pressureOf(
-	survey: Survey,
+	sighting: Sighting,
 	section: Section | undefined,
-	sighting: Sighting
+	setPressureBarGauge: number | undefined
 ): Result<From<PressureOrigin>> {
 	if (sighting.pressureBarGauge !== undefined)
 		return ok({ value: sighting.pressureBarGauge, origin: 'reading' });
 	if (section?.pressureBarGauge !== undefined)
 		return ok({ value: section.pressureBarGauge, origin: 'section' });
-	if (survey.supply.setPressureBarGauge !== undefined)
-		return ok({ value: survey.supply.setPressureBarGauge, origin: 'supply' });
+	if (setPressureBarGauge !== undefined)
+		return ok({ value: setPressureBarGauge, origin: 'supply' });
 	return refuse('pressure-missing');
 }
 

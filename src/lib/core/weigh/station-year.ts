@@ -43,6 +43,8 @@ export interface StationLeakYear {
 export interface StationLeaks {
 	readonly outcome: YearOutcome;
 	readonly leaks: readonly StationLeakYear[];
+	/** One leak's flow in one part of the year, m³/min at inlet conditions. */
+	readonly flowInPart: (leak: number, part: number) => number;
 }
 
 /**
@@ -86,6 +88,7 @@ export function stationLeaks(
 	);
 	return ok({
 		outcome: outcome.value,
+		flowInPart: (leak, part) => at(flows[leak] ?? NO_FLOWS, classOf[part]),
 		leaks: flows.map((flow) => {
 			const sumOf = (rate: (part: number) => number) =>
 				parts.reduce((sum, _, part) => sum + rate(part) * at(flow, classOf[part]), 0);
@@ -98,8 +101,50 @@ export function stationLeaks(
 	});
 }
 
+const NO_FLOWS = new Float64Array(0);
+
 function at(flow: Float64Array, index: number | undefined): number {
 	return index === undefined || index < 0 ? 0 : (flow[index] ?? 0);
+}
+
+/** What a leak's flow is reckoned with while the station holds a set pressure. METHOD W4. */
+export interface FlowAtSet {
+	readonly barGauge: number;
+	readonly massFlow: number;
+	/** Share of the station's hours in which its section is under pressure. */
+	readonly share: number;
+	readonly inletM3PerMin: number;
+}
+
+/**
+ * A leak's flow while the station holds a set pressure: it stands under its own pressure, and never
+ * under more than the station holds.
+ *
+ * @param stationHours hours a year in which the station keeps pressure up
+ * @returns flow in m³/min at inlet conditions with what it was made from, or a refusal of the ranges
+ */
+export function flowAtSet(
+	leak: WeighedLeak,
+	setPressure: number,
+	stationHours: number,
+	air: SiteAir
+): Result<FlowAtSet> {
+	const { flow, pressure, hours } = leak;
+	const share = hours.origin === 'section' ? Math.min(1, hours.value / stationHours) : 1;
+	const bar = pressure.origin === 'supply' ? setPressure : Math.min(pressure.value, setPressure);
+	let massFlow: number = flow.massFlow;
+	if (bar !== pressure.value) {
+		const line = lineAir({
+			linePressure: gaugeFromBar(bar),
+			lineTemperature: air.temperature,
+			site: air
+		});
+		if (!line.ok) return line;
+		massFlow = flow.dutyFactor * flowThrough(flow.area, line.value).massFlow;
+	}
+	const density = referenceDensity('site', air);
+	const inletM3PerMin = (massFlow / density) * SECONDS_PER_MINUTE * share;
+	return ok({ barGauge: bar, massFlow, share, inletM3PerMin });
 }
 
 /** A leak's flow at each set pressure, m³/min at inlet conditions. */
@@ -109,23 +154,11 @@ function inletFlows(
 	stationHours: number,
 	air: SiteAir
 ): Result<Float64Array> {
-	const { flow, pressure, hours } = leak;
-	const share = hours.origin === 'section' ? Math.min(1, hours.value / stationHours) : 1;
-	const density = referenceDensity('site', air);
 	const flows = new Float64Array(pressures.length);
 	for (const [index, setPressure] of pressures.entries()) {
-		const bar = pressure.origin === 'supply' ? setPressure : Math.min(pressure.value, setPressure);
-		let massFlow: number = flow.massFlow;
-		if (bar !== pressure.value) {
-			const line = lineAir({
-				linePressure: gaugeFromBar(bar),
-				lineTemperature: air.temperature,
-				site: air
-			});
-			if (!line.ok) return line;
-			massFlow = flow.dutyFactor * flowThrough(flow.area, line.value).massFlow;
-		}
-		flows[index] = (massFlow / density) * SECONDS_PER_MINUTE * share;
+		const flow = flowAtSet(leak, setPressure, stationHours, air);
+		if (!flow.ok) return flow;
+		flows[index] = flow.value.inletM3PerMin;
 	}
 	return ok(flows);
 }

@@ -1,5 +1,6 @@
 import type { SoapBands } from '../air/evidence/soap-response.ts';
 import type { SiteAir } from '../air/gas-state.ts';
+import type { ReferenceId } from '../air/reference-air.ts';
 import { leakFlow, type LeakFlow } from '../air/leak-flow.ts';
 import type { Leak, Section, Sighting, Survey } from '../survey/schema.ts';
 import { gaugeFromBar } from '../units/convert.ts';
@@ -23,9 +24,11 @@ export interface WeighedLeak {
 }
 
 export interface WeighingConditions {
-	readonly survey: Survey;
 	readonly air: SiteAir;
+	readonly reference: ReferenceId;
 	readonly soapBands: SoapBands;
+	/** What sections without a pressure of their own stand at. */
+	readonly setPressureBarGauge: number | undefined;
 	readonly scheduleHours: number | undefined;
 }
 
@@ -40,9 +43,9 @@ export function weighLeak(
 	section: Section | undefined,
 	conditions: WeighingConditions
 ): Result<WeighedLeak> {
-	const { survey, air, soapBands, scheduleHours } = conditions;
+	const { air, reference, soapBands, scheduleHours } = conditions;
 	if (!sighting.evidence) return refuse('evidence-missing');
-	const pressure = pressureOf(survey, section, sighting);
+	const pressure = pressureOf(sighting, section, conditions.setPressureBarGauge);
 	if (!pressure.ok) return pressure;
 	const hours = hoursOf(section, scheduleHours);
 	if (!hours.ok) return hours;
@@ -51,7 +54,7 @@ export function weighLeak(
 		lineTemperature: air.temperature,
 		site: air,
 		soapBands,
-		reference: survey.site.reference,
+		reference,
 		duty: sighting.intermittent
 	});
 	if (!flow.ok) return flow;
@@ -68,10 +71,7 @@ export function weighLeak(
 interface Remembered {
 	readonly section: Section | undefined;
 	readonly sighting: Sighting;
-	readonly site: Survey['site'];
-	readonly setPressureBarGauge: number | undefined;
-	readonly soapBands: SoapBands;
-	readonly scheduleHours: number | undefined;
+	readonly conditions: WeighingConditions;
 	readonly weighed: Result<WeighedLeak>;
 }
 
@@ -80,6 +80,8 @@ const remembered = new WeakMap<Leak, Remembered>();
 /**
  * As `weighLeak`, but a leak is computed again only when something it depends on was changed: the
  * survey is immutable, so what is the same object is the same value.
+ *
+ * @param conditions of `weighingConditions`, so that the same conditions are the same object
  */
 export function weighLeakOnce(
 	leak: Leak,
@@ -87,28 +89,36 @@ export function weighLeakOnce(
 	section: Section | undefined,
 	conditions: WeighingConditions
 ): Result<WeighedLeak> {
-	const { survey, soapBands, scheduleHours } = conditions;
-	const { setPressureBarGauge } = survey.supply;
 	const before = remembered.get(leak);
 	if (
-		before &&
+		before?.conditions === conditions &&
 		before.section === section &&
-		before.sighting === sighting &&
-		before.site === survey.site &&
-		before.setPressureBarGauge === setPressureBarGauge &&
-		before.soapBands === soapBands &&
-		before.scheduleHours === scheduleHours
+		before.sighting === sighting
 	)
 		return before.weighed;
 	const weighed = weighLeak(leak, sighting, section, conditions);
-	remembered.set(leak, {
-		section,
-		sighting,
-		site: survey.site,
-		setPressureBarGauge,
-		soapBands,
-		scheduleHours,
-		weighed
-	});
+	remembered.set(leak, { section, sighting, conditions, weighed });
 	return weighed;
+}
+
+let latest: WeighingConditions | undefined;
+
+/** What all leaks of a survey share; as long as none of it changes, the same object as before. */
+export function weighingConditions(
+	survey: Survey,
+	air: SiteAir,
+	scheduleHours: number | undefined
+): WeighingConditions {
+	const { reference } = survey.site;
+	const { soapBands } = survey.startingValues;
+	const { setPressureBarGauge } = survey.supply;
+	if (
+		latest?.air !== air ||
+		latest.reference !== reference ||
+		latest.soapBands !== soapBands ||
+		latest.setPressureBarGauge !== setPressureBarGauge ||
+		latest.scheduleHours !== scheduleHours
+	)
+		latest = { air, reference, soapBands, setPressureBarGauge, scheduleHours };
+	return latest;
 }
