@@ -83,19 +83,20 @@ function price(
 	const energy = known ? sum(years.map(({ energyKwh }) => energyKwh ?? 0)) : undefined;
 	const isoToShown =
 		referenceDensity('iso-1217', air) / referenceDensity(survey.site.reference, air);
-	const totals = withDefined<Totals>(
-		{
-			leakCount: leaks.length,
-			massFlowKgPerS: sum(leaks.map((leak) => leak.massFlowKgPerS)),
-			freeAirM3PerS: sum(leaks.map((leak) => leak.freeAirM3PerS)),
-			freeAirM3PerYear: sum(years.map(({ freeAirM3 }) => freeAirM3)) * isoToShown
-		},
-		{
-			energyKwhPerYear: energy,
-			costMinorPerYear: costs?.ok ? costs.value.totalMinor : undefined,
-			co2KgPerYear: carbonOf(energy)
-		}
-	);
+	const total: Yearly = {
+		energyKwhPerYear: energy,
+		costMinorPerYear: costs?.ok ? costs.value.totalMinor : undefined,
+		co2KgPerYear: carbonOf(energy)
+	};
+	const totals: Totals = {
+		leakCount: leaks.length,
+		massFlowKgPerS: sum(leaks.map((leak) => leak.massFlowKgPerS)),
+		freeAirM3PerS: sum(leaks.map((leak) => leak.freeAirM3PerS)),
+		freeAirM3PerYear: sum(years.map(({ freeAirM3 }) => freeAirM3)) * isoToShown,
+		...(total.energyKwhPerYear !== undefined && { energyKwhPerYear: total.energyKwhPerYear }),
+		...(total.costMinorPerYear !== undefined && { costMinorPerYear: total.costMinorPerYear }),
+		...(total.co2KgPerYear !== undefined && { co2KgPerYear: total.co2KgPerYear })
+	};
 	return {
 		method,
 		totals,
@@ -132,23 +133,25 @@ interface Yearly {
 	readonly co2KgPerYear: number | undefined;
 }
 
+/** A field that is not known is left out, so that missing is never zero. */
 function leakAssessment({ at, state }: StatedLeak, rank: number, yearly: Yearly): LeakAssessment {
-	return withDefined<LeakAssessment>(
-		{
-			leakId: at.leak.id,
-			tag: at.leak.tag,
-			state,
-			effectiveAreaM2: at.flow.area.areaM2,
-			relativeUncertainty: at.flow.area.relativeStandardUncertainty,
-			pressureBarGauge: at.pressure.value,
-			hoursPerYear: at.hours.value,
-			regime: at.flow.regime,
-			massFlowKgPerS: at.flow.massFlow,
-			freeAirM3PerS: at.flow.freeAir,
-			rank
-		},
-		yearly
-	);
+	const made: { -readonly [K in keyof LeakAssessment]: LeakAssessment[K] } = {
+		leakId: at.leak.id,
+		tag: at.leak.tag,
+		state,
+		effectiveAreaM2: at.flow.area.areaM2,
+		relativeUncertainty: at.flow.area.relativeStandardUncertainty,
+		pressureBarGauge: at.pressure.value,
+		hoursPerYear: at.hours.value,
+		regime: at.flow.regime,
+		massFlowKgPerS: at.flow.massFlow,
+		freeAirM3PerS: at.flow.freeAir,
+		rank
+	};
+	if (yearly.energyKwhPerYear !== undefined) made.energyKwhPerYear = yearly.energyKwhPerYear;
+	if (yearly.costMinorPerYear !== undefined) made.costMinorPerYear = yearly.costMinorPerYear;
+	if (yearly.co2KgPerYear !== undefined) made.co2KgPerYear = yearly.co2KgPerYear;
+	return made;
 }
 
 /** Worst first: by money where it is known, else by energy, else by air a year; ties by tag. */
@@ -168,16 +171,6 @@ function rankedOrder(
 			by(air, a, b) ||
 			(weighed[a]?.at.leak.tag ?? 0) - (weighed[b]?.at.leak.tag ?? 0)
 	);
-}
-
-/** Adds what is known and leaves out what is not: a field that is absent is missing, never zero. */
-function withDefined<T extends object>(
-	known: T,
-	perhaps: { readonly [K in keyof T]?: T[K] | undefined }
-): T {
-	const joined = known as Record<string, unknown>;
-	for (const field in perhaps) if (perhaps[field] !== undefined) joined[field] = perhaps[field];
-	return known;
 }
 
 function sum(values: readonly number[]): number {
