@@ -59,11 +59,6 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'uncertainty-not-positive': 'An uncertainty must be above zero. Correct it or clear it.',
 	'flow-out-of-range': 'This flow is out of range[: {value}; accepted {limits}]. Check it.',
 	'volume-out-of-range': 'This volume is out of range[: {value}; accepted {limits}]. Check it.',
-	'evidence-missing': 'This leak has no size yet. Describe what the soap did, or measure it.',
-	'pressure-missing':
-		'The pressure at this leak is not known. Read it there, or give its section or the supply one.',
-	'hours-missing':
-		'It is not known how many hours a year this leak is under pressure. Give them for its section.',
 
 	// System tests
 	'no-cycles':
@@ -141,8 +136,6 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'The leaks do not fit the parts of the year. This is a fault of the program: report it.',
 	'leaks-while-off':
 		'A leak is counted while the supply is off. This is a fault of the program: report it.',
-	'supply-missing':
-		'How the air is made is not known, so there is no energy yet. Enter the supply on Set up.',
 	'station-missing': 'This survey has no machines yet. Enter them on Set up.',
 
 	// What a year must not be shown without
@@ -172,7 +165,6 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'The carbon factor must be 0 or more[; {value} is not]. Correct it on Set up.',
 	'emission-factor-without-source':
 		'The carbon factor has no source. Say where it comes from: it is printed beside the figure.',
-	'carbon-factor-missing': 'There is no carbon factor yet. Give one on Set up with its source.',
 	'cost-out-of-range': 'This cost must be 0 or more[; {value} is not]. Correct it.',
 	'saving-out-of-range': 'This saving is out of range[: {value}]. Check it.',
 	'never-pays-back': 'This never pays for itself: it saves nothing. Leave it or change the work.',
@@ -197,6 +189,22 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'round-unknown': 'There is no round “{round}” in this survey. Choose one of these[: {rounds}].',
 	'round-ambiguous':
 		'More than one round is called “{round}”. Give the id of the one that is meant[: {rounds}].',
+
+	// Keeping it on this device
+	'nothing-to-undo': 'There is nothing to undo here.',
+	'nothing-to-redo': 'There is nothing to bring back here.',
+	'write-failed':
+		'The last change is not on disk yet. Keep this page open; save the survey to a file if it goes on.',
+	'read-failed':
+		'What is stored on this device could not be read. Close other tabs of this page and reload.',
+	'storage-unavailable':
+		'This browser does not let the page keep anything. Allow storage for it, or leave private browsing.',
+	'storage-full':
+		'The device is full, so the change is not on disk. Make room, then try again; save the survey to a file first.',
+	'storage-newer':
+		'What is stored here was written by a newer version. Reload to update, then open it again.',
+	'site-unknown': 'This site is not on this device. Open its survey file, or choose another site.',
+	'site-newer': 'This site was written by a newer version. Update, then open it again.',
 
 	// Survey files
 	'file-empty': 'The file is empty. Choose another copy.',

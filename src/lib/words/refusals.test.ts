@@ -5,15 +5,15 @@ import { REFUSAL_SENTENCES } from './refusal-table.ts';
 import { refusalSentence } from './refusals.ts';
 
 const SOURCE = join(import.meta.dirname, '../..');
-/** `refuse('code'` and its relatives, and refusals written out as `code: 'code'`. */
-const CODE = /\brefus\w*\(\s*'([a-z]+(?:-[a-z0-9]+)+)'|\bcode: '([a-z]+(?:-[a-z0-9]+)+)'/g;
+/** `refuse('code'` and its relatives, refusals written out, and codes that storage falls back on. */
+const CODE = /(?:\brefus\w*\(|\.run\(|\bcode:|\botherwise:)\s*'([a-z]+(?:-[a-z0-9]+)+)'/g;
 
 function codesInSource(): Map<string, string> {
 	const codes = new Map<string, string>();
 	for (const file of readdirSync(SOURCE, { recursive: true, encoding: 'utf8' })) {
 		if (!/\.(ts|svelte)$/.test(file) || file.endsWith('.test.ts')) continue;
-		for (const [, called, written] of readFileSync(join(SOURCE, file), 'utf8').matchAll(CODE))
-			codes.set(called ?? written ?? '', file);
+		for (const [, code = ''] of readFileSync(join(SOURCE, file), 'utf8').matchAll(CODE))
+			codes.set(code, file);
 	}
 	return codes;
 }
