@@ -1,0 +1,29 @@
+import type { FixGroup, FixJob } from '#lib/core/mend/fix-list.ts';
+
+/** What makes a line safe to open, in the order of the work. */
+export const SAFE_STEPS = ['isolated', 'vented', 'zeroProved'] as const;
+export type SafeStep = (typeof SAFE_STEPS)[number];
+
+export const STEP_WORDS: Readonly<Record<SafeStep, string>> = {
+	isolated: 'Isolated',
+	vented: 'Vented',
+	zeroProved: 'Zero proved'
+};
+
+/** The steps that nobody has ticked for a job. */
+export function stepsNotTicked({ ticks }: Pick<FixJob, 'ticks'>): SafeStep[] {
+	return SAFE_STEPS.filter((step) => ticks[step] !== true);
+}
+
+/** The jobs that a step of the section is for: those still to do; when none is left, all of them. */
+export function jobsOfStep({ jobs }: Pick<FixGroup, 'jobs'>): readonly FixJob[] {
+	const open = jobs.filter((job) => !job.done);
+	return open.length > 0 ? open : jobs;
+}
+
+/** Whether a step of the section is ticked for all, some or none of the jobs it is for. */
+export function stepState(group: Pick<FixGroup, 'jobs'>, step: SafeStep): 'all' | 'some' | 'none' {
+	const jobs = jobsOfStep(group);
+	const ticked = jobs.filter(({ ticks }) => ticks[step] === true).length;
+	return ticked === 0 ? 'none' : ticked === jobs.length ? 'all' : 'some';
+}

@@ -1,0 +1,11 @@
+import type { Mending } from '#lib/core/survey/schema.ts';
+import type { SafeStep } from './job-steps.ts';
+
+/** What can be ticked or written on Mend; each becomes commands at once. */
+export interface MendLog {
+	/** A step of the section, for the jobs it is for. */
+	step: (leakIds: readonly string[], step: SafeStep, done: boolean) => void;
+	mended: (leakId: string, done: boolean) => void;
+	reSoaped: (leakId: string, outcome: Mending['reSoaped']) => void;
+	couldNot: (leakId: string, why: string | undefined) => void;
+}

@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import type { FixJob } from '#lib/core/mend/fix-list.ts';
+import { jobsOfStep, stepsNotTicked, stepState } from './job-steps.ts';
+import { StandingOrder } from './standing-order.ts';
+
+function job(tag: number, done: boolean, ticks: FixJob['ticks']): FixJob {
+	return {
+		leakId: `leak-${tag}`,
+		tag,
+		part: 'hose',
+		action: 'replace-hose',
+		hazards: [],
+		state: done ? 'mended' : 'leaking',
+		done,
+		pinnedFirst: false,
+		cautions: [],
+		ticks
+	};
+}
+
+describe('the steps that make a section safe', () => {
+	const open = job(1, false, { isolated: true, vented: true });
+	const other = job(2, false, { isolated: true });
+	const mended = job(3, true, { mendedAt: '2026-05-01T10:00:00Z' });
+
+	test('are for the jobs still to do, and for all once none is left', () => {
+		expect(jobsOfStep({ jobs: [open, other, mended] })).toEqual([open, other]);
+		expect(jobsOfStep({ jobs: [mended] })).toEqual([mended]);
+	});
+
+	test('are ticked for all, for some or for none', () => {
+		const group = { jobs: [open, other, mended] };
+		expect(stepState(group, 'isolated')).toBe('all');
+		expect(stepState(group, 'vented')).toBe('some');
+		expect(stepState(group, 'zeroProved')).toBe('none');
+	});
+
+	test('that nobody ticked are named, so that the caution can say which', () => {
+		expect(stepsNotTicked(open)).toEqual(['zeroProved']);
+		expect(stepsNotTicked(mended)).toEqual(['isolated', 'vented', 'zeroProved']);
+	});
+});
+
+describe('the standing order of what is on the screen', () => {
+	test('keeps a thing where it was first seen and puts new things last', () => {
+		const order = new StandingOrder();
+		const own = (text: string) => text;
+		expect(order.arrange(['b', 'a', 'c'], own)).toEqual(['b', 'a', 'c']);
+		expect(order.arrange(['d', 'c', 'b'], own)).toEqual(['b', 'c', 'd']);
+	});
+});
