@@ -33,6 +33,8 @@ export interface SiteSummary {
 	readonly id: string;
 	readonly name: string;
 	readonly currency: string;
+	/** Of the latest round. */
+	readonly roundName?: string | undefined;
 	readonly counts: SiteCounts;
 	readonly commandCount: number;
 	readonly updatedAt: string;
@@ -58,7 +60,7 @@ export interface SiteBatch {
 	readonly commands: readonly Command[];
 	readonly blobs: readonly StoredBlob[];
 	readonly quarantined?: readonly Quarantined[];
-	readonly about: Pick<SiteSummary, 'name' | 'currency' | 'counts' | 'updatedAt'>;
+	readonly about: Pick<SiteSummary, 'name' | 'currency' | 'roundName' | 'counts' | 'updatedAt'>;
 	/** Brings a removed site back. */
 	readonly restore?: boolean;
 }

@@ -13,10 +13,10 @@ const WORK_TIMEOUT_MS = 10_000;
  */
 export class Connection {
 	#database: Promise<Database> | undefined;
-	readonly #name: string;
+	readonly #waitsMs: readonly number[];
 
-	constructor(name: string = DATABASE_NAME) {
-		this.#name = name;
+	constructor(waitsMs: readonly number[] = WAITS_MS) {
+		this.#waitsMs = waitsMs;
 	}
 
 	/**
@@ -39,7 +39,7 @@ export class Connection {
 			} catch (error) {
 				this.close();
 				const refusal = refusalOf(error, code);
-				const wait = WAITS_MS[attempt];
+				const wait = this.#waitsMs[attempt];
 				if (isFinal(error) || wait === undefined) return { ok: false, error: refusal };
 				await new Promise((resolve) => setTimeout(resolve, wait));
 			}
@@ -64,7 +64,7 @@ export class Connection {
 		const lost = (): void => {
 			this.#database = undefined;
 		};
-		const database = await openDB<Shape>(this.#name, DATABASE_VERSION, {
+		const database = await openDB<Shape>(DATABASE_NAME, DATABASE_VERSION, {
 			upgrade,
 			// A newer program in another tab waits for this connection to go.
 			blocking: () => this.close(),

@@ -26,8 +26,9 @@ const MS_PER_RECORD = 5;
 export class IndexedDbStore implements SurveyStore {
 	readonly #connection: Connection;
 
-	constructor(name?: string) {
-		this.#connection = new Connection(name);
+	/** @param waitsMs before each new try on a connection that was lost */
+	constructor(waitsMs?: readonly number[]) {
+		this.#connection = new Connection(waitsMs);
 	}
 
 	ownDevice(made: string): Promise<Result<string>> {

@@ -1,0 +1,288 @@
+import { apply } from '#lib/core/survey/apply.ts';
+import { CommandBody, type Command, type CommandKind } from '#lib/core/survey/command.ts';
+import { invert } from '#lib/core/survey/invert.ts';
+import { latestRound } from '#lib/core/survey/leak-state.ts';
+import { readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
+import type { Survey } from '#lib/core/survey/schema.ts';
+import { ok, refuse, type Result } from '#lib/core/units/result.ts';
+import { blobsNamedBy } from '#lib/storage/file/named-blobs.ts';
+import { startFromSurvey } from '#lib/storage/file/plain-survey.ts';
+import { writeSurveyFile, type StoredBlob } from '#lib/storage/file/write-survey-file.ts';
+import type { LastFile, SiteSummary, SurveyStore } from '#lib/storage/port.ts';
+import { aboutSite } from './about-site.ts';
+import { BlobAddresses } from './blob-addresses.ts';
+import { History, type Reversible } from './history.ts';
+import type { Identity } from './identity.ts';
+import { OtherTabs } from './other-tabs.ts';
+import type { WorkingLog } from './working-log.ts';
+import { WriteQueue, type SaveState } from './write-queue.ts';
+
+/** A site as it was read from the store. */
+interface OpenedSite {
+	readonly summary: SiteSummary;
+	readonly log: WorkingLog;
+	readonly quarantined: readonly Quarantined[];
+	readonly identity: Identity;
+	/** Called each time that something of the user's has reached the disk. */
+	readonly afterSave?: () => void;
+	readonly onClose: () => Promise<void>;
+}
+
+interface Entry {
+	readonly body: CommandBody;
+	readonly undoes?: string;
+	readonly redoes?: string;
+}
+
+/**
+ * A survey that is open. What the user does shows at once and is written behind it; until it is on
+ * the disk it stays in memory, and `saveState` says so.
+ */
+export class OpenSurvey {
+	readonly siteId: string;
+	survey = $state.raw() as Survey;
+	conflicts = $state.raw<readonly Conflict[]>([]);
+	quarantined = $state.raw<readonly Quarantined[]>([]);
+	saveState = $state.raw<SaveState>({ kind: 'saved' });
+	canUndo = $state(false);
+	canRedo = $state(false);
+	/** What undo would take back. */
+	lastDone = $state<CommandKind>();
+	/** The last survey file made of it; with `commandCount` it tells whether one is due. */
+	lastFile = $state.raw<LastFile>();
+	commandCount = $state(0);
+
+	readonly #store: SurveyStore;
+	readonly #identity: Identity;
+	readonly #log: WorkingLog;
+	readonly #history = new History();
+	readonly #queue: WriteQueue;
+	readonly #tabs: OtherTabs;
+	readonly #addresses: BlobAddresses;
+	readonly #older: Promise<void>;
+	readonly #onClose: () => Promise<void>;
+
+	constructor(store: SurveyStore, opened: OpenedSite) {
+		const { summary, log, identity, quarantined, afterSave, onClose } = opened;
+		this.siteId = summary.id;
+		this.lastFile = summary.lastFile;
+		this.quarantined = quarantined;
+		this.#store = store;
+		this.#identity = identity;
+		this.#log = log;
+		this.#onClose = onClose;
+		this.#queue = new WriteQueue(store, this.siteId, {
+			about: () => aboutSite(this.survey, identity.now()),
+			onState: (state) => (this.saveState = state),
+			onSaved: (commands) => {
+				this.#tabs.tell(commands);
+				afterSave?.();
+				void this.#checkpoint();
+			}
+		});
+		this.#tabs = new OtherTabs(this.siteId, (commands) => void this.#take(commands));
+		this.#addresses = new BlobAddresses((sha256) => this.#blob(sha256));
+		for (const each of log.reversible(identity.device)) this.#history.tell(each);
+		this.#show();
+		this.#older = Promise.all([this.#readQuarantined(), this.#readOlder()]).then(() => undefined);
+	}
+
+	/** The round of now: the latest; empty when a survey from elsewhere has none. */
+	get roundId(): string {
+		return latestRound(this.survey)?.id ?? '';
+	}
+
+	/**
+	 * Applies a command at once and has it written, with the pictures that it names.
+	 *
+	 * @returns the refusal of `apply`, or `field-invalid`; then nothing has changed
+	 */
+	do(body: CommandBody, blobs: readonly StoredBlob[] = []): Result<null> {
+		return this.doAll([body], blobs);
+	}
+
+	/** Several commands as one: all or none is done, and one undo takes them back. */
+	doAll(bodies: readonly CommandBody[], blobs: readonly StoredBlob[] = []): Result<null> {
+		const entries: Entry[] = [];
+		for (const given of bodies) {
+			// A plain copy: what a screen made reactive must not reach the log or the disk.
+			const parsed = CommandBody.safeParse(given);
+			if (!parsed.success) {
+				const field = parsed.error.issues[0]?.path.join('.') ?? '';
+				return refuse('field-invalid', { field });
+			}
+			entries.push({ body: parsed.data });
+		}
+		return this.#append(entries, blobs);
+	}
+
+	/** Takes back what this device did last; `nothing-to-undo` when there is nothing. */
+	undo(): Result<null> {
+		const reversals = this.#history.nextUndo();
+		if (reversals.length === 0) return refuse('nothing-to-undo');
+		const done = this.#append(reversals.map(({ of, body }) => ({ body, undoes: of })));
+		if (!done.ok) this.#history.dropUndo();
+		this.#show();
+		return done;
+	}
+
+	/** Brings back what was taken back last; `nothing-to-redo` when there is nothing. */
+	redo(): Result<null> {
+		const reversals = this.#history.nextRedo();
+		if (reversals.length === 0) return refuse('nothing-to-redo');
+		const done = this.#append(reversals.map(({ of, body }) => ({ body, redoes: of })));
+		if (!done.ok) this.#history.dropRedo();
+		this.#show();
+		return done;
+	}
+
+	/** Tries to write again now, after a write has failed. */
+	retry(): void {
+		this.#queue.retry();
+	}
+
+	/** Settles when everything is on the disk. */
+	async settled(): Promise<void> {
+		await this.#older;
+		await this.#queue.idle();
+	}
+
+	/**
+	 * The survey file, made from what is in memory, so that it can also be made when the disk fails.
+	 * Pictures that cannot be read then are missing in it; everything else is there.
+	 */
+	async toFile(): Promise<Uint8Array> {
+		await this.#older;
+		await this.#readOlder();
+		const commands = this.#log.commands ?? (await this.#withoutOlder());
+		const commandCount = commands.length;
+		const { survey, quarantined } = this;
+		const blobs = await this.#blobsOf(commands);
+		const savedAt = this.#identity.now();
+		const bytes = await writeSurveyFile({ commands, survey, blobs, savedAt, quarantined });
+		this.lastFile = { at: savedAt, commandCount };
+		void this.#store.markSite(this.siteId, { lastFile: this.lastFile });
+		return bytes;
+	}
+
+	/** An address for a picture; nothing when its bytes are not on this device. */
+	blobUrl(sha256: string): Promise<string | undefined> {
+		return this.#addresses.of(sha256);
+	}
+
+	/** Takes in what other tabs wrote while this one slept. */
+	async refresh(): Promise<void> {
+		const log = await this.#store.readLog(this.siteId);
+		if (log.ok) await this.#take(log.value);
+	}
+
+	/** Lets go of it; what is not on the disk yet is still written. */
+	close(): Promise<void> {
+		return this.#onClose();
+	}
+
+	/** After the last holder has let go. */
+	end(): void {
+		this.#addresses.giveBack();
+		this.#tabs.close();
+	}
+
+	#append(entries: readonly Entry[], blobs: readonly StoredBlob[] = []): Result<null> {
+		const { device, newId, now } = this.#identity;
+		const at = now();
+		const step = entries.length > 1 ? newId('step') : undefined;
+		let survey = this.#log.survey;
+		const done: Reversible[] = [];
+		for (const [index, { body, undoes, redoes }] of entries.entries()) {
+			const inverse = invert(survey, body);
+			const applied = apply(survey, body);
+			if (!applied.ok) return applied;
+			if (!inverse.ok) return inverse;
+			const time = this.#log.nextTime + index;
+			const command: Command = {
+				id: newId('command'),
+				device,
+				time,
+				at,
+				...(step !== undefined && { step }),
+				...(undoes !== undefined && { undoes }),
+				...(redoes !== undefined && { redoes }),
+				body
+			};
+			done.push({ command, inverse: inverse.value });
+			survey = applied.value;
+		}
+		if (done.length === 0) return ok(null);
+		const commands = done.map(({ command }) => command);
+		this.#log.append(commands, survey);
+		for (const each of done) this.#history.tell(each);
+		this.#show();
+		this.#queue.add({ commands, blobs: blobs.map(plainBlob) });
+		return ok(null);
+	}
+
+	#show(): void {
+		this.survey = this.#log.survey;
+		this.conflicts = this.#log.conflicts;
+		this.commandCount = this.#log.commandCount;
+		this.canUndo = this.#history.canUndo;
+		this.canRedo = this.#history.canRedo;
+		this.lastDone = this.#history.lastDone;
+	}
+
+	async #checkpoint(): Promise<void> {
+		const checkpoint = this.#log.nextCheckpoint();
+		if (!checkpoint) return;
+		const kept = await this.#store.saveCheckpoint(this.siteId, checkpoint);
+		if (kept.ok && kept.value) this.#log.adopt(checkpoint);
+	}
+
+	/** Takes in commands from elsewhere that are on the disk already. */
+	async #take(commands: readonly Command[]): Promise<void> {
+		if (!this.#log.merge(commands)) {
+			await this.#older;
+			this.#log.merge(commands);
+		}
+		this.#show();
+	}
+
+	async #readQuarantined(): Promise<void> {
+		const kept = await this.#store.readQuarantined(this.siteId);
+		if (kept.ok) this.quarantined = [...this.quarantined, ...kept.value];
+	}
+
+	async #readOlder(): Promise<void> {
+		const upTo = this.#log.olderThan;
+		if (!upTo) return;
+		const older = await this.#store.readLog(this.siteId, upTo);
+		if (!older.ok) return;
+		const { commands, quarantined } = readLog(older.value);
+		this.#log.readOlder(commands);
+		this.quarantined = [...this.quarantined, ...quarantined];
+	}
+
+	/** When the older commands cannot be read: the survey of the checkpoint stands for them. */
+	async #withoutOlder(): Promise<readonly Command[]> {
+		const { survey, tail } = this.#log.sinceCheckpoint;
+		return [await startFromSurvey(survey), ...tail];
+	}
+
+	#blob(sha256: string): Promise<StoredBlob | undefined> {
+		const waiting = this.#queue.blob(sha256);
+		if (waiting) return Promise.resolve(waiting);
+		return this.#store.readBlob(sha256).then((read) => (read.ok ? read.value : undefined));
+	}
+
+	async #blobsOf(commands: readonly Command[]): Promise<readonly StoredBlob[]> {
+		const blobs: StoredBlob[] = [];
+		for (const { sha256 } of blobsNamedBy(commands)) {
+			const blob = await this.#blob(sha256);
+			if (blob) blobs.push(blob);
+		}
+		return blobs;
+	}
+}
+
+function plainBlob({ sha256, mediaType, bytes }: StoredBlob): StoredBlob {
+	return { sha256, mediaType, bytes };
+}

@@ -1,0 +1,75 @@
+import { readLog } from '#lib/core/survey/log.ts';
+import { ok, type Result } from '#lib/core/units/result.ts';
+import type { SurveyStore } from '#lib/storage/port.ts';
+import { newId, now } from './identity.ts';
+import { OpenSurvey } from './open-survey.svelte.ts';
+import { WorkingLog } from './working-log.ts';
+
+/**
+ * The surveys that are open, each once however many hold it. One that was let go stays until all of
+ * it is on the disk, and is handed out again when it is asked for meanwhile.
+ */
+export class OpenSurveys {
+	readonly #store: SurveyStore;
+	readonly #afterSave: (() => void) | undefined;
+	readonly #held = new Map<string, { readonly survey: OpenSurvey; holders: number }>();
+
+	constructor(store: SurveyStore, afterSave?: () => void) {
+		this.#store = store;
+		this.#afterSave = afterSave;
+		if (typeof window !== 'undefined') this.#watch();
+	}
+
+	async open(siteId: string): Promise<Result<OpenSurvey>> {
+		const held = this.#hold(siteId);
+		if (held) return ok(held);
+		const device = await this.#store.ownDevice(newId('device'));
+		if (!device.ok) return device;
+		const stored = await this.#store.openSite(siteId);
+		if (!stored.ok) return stored;
+		const read = readLog(stored.value.tail);
+		const log = WorkingLog.from(stored.value.checkpoint, read.commands);
+		if (!log.ok) return log;
+		const meanwhile = this.#hold(siteId);
+		if (meanwhile) return ok(meanwhile);
+		const survey = new OpenSurvey(this.#store, {
+			summary: stored.value.summary,
+			log: log.value,
+			quarantined: read.quarantined,
+			identity: { device: device.value, newId, now },
+			onClose: () => this.#leave(siteId),
+			...(this.#afterSave && { afterSave: this.#afterSave })
+		});
+		this.#held.set(siteId, { survey, holders: 1 });
+		return ok(survey);
+	}
+
+	#hold(siteId: string): OpenSurvey | undefined {
+		const held = this.#held.get(siteId);
+		if (held) held.holders++;
+		return held?.survey;
+	}
+
+	async #leave(siteId: string): Promise<void> {
+		const held = this.#held.get(siteId);
+		if (!held || held.holders === 0 || --held.holders > 0) return;
+		await held.survey.settled();
+		if (held.holders > 0 || this.#held.get(siteId) !== held) return;
+		this.#held.delete(siteId);
+		held.survey.end();
+	}
+
+	/** Tries again when the page comes back to the front, and speaks up before unsaved work is left. */
+	#watch(): void {
+		const each = (): OpenSurvey[] => [...this.#held.values()].map(({ survey }) => survey);
+		document.addEventListener('visibilitychange', () => {
+			if (document.visibilityState === 'visible') for (const survey of each()) survey.retry();
+		});
+		window.addEventListener('pageshow', ({ persisted }) => {
+			if (persisted) for (const survey of each()) void survey.refresh();
+		});
+		window.addEventListener('beforeunload', (event) => {
+			if (each().some(({ saveState }) => saveState.kind !== 'saved')) event.preventDefault();
+		});
+	}
+}

@@ -1,0 +1,115 @@
+import type { Command } from '#lib/core/survey/command.ts';
+import { newSurvey } from '#lib/core/survey/new-survey.ts';
+import { Survey } from '#lib/core/survey/schema.ts';
+import { ok, refuse, type Refusal, type Result } from '#lib/core/units/result.ts';
+import { IndexedDbStore } from '#lib/storage/indexed-db/indexed-db-store.ts';
+import type { SiteSummary, SurveyStore } from '#lib/storage/port.ts';
+import { aboutSite } from './about-site.ts';
+import { newId, now } from './identity.ts';
+import type { OpenSurvey } from './open-survey.svelte.ts';
+import { OpenSurveys } from './open-surveys.ts';
+import { storageHealth } from './storage-health.svelte.ts';
+import { takeFile, type FileTaken } from './take-file.ts';
+
+/** The sites on this device. */
+export class Sites {
+	/** Those that are not removed, the last changed first; as they were when last loaded. */
+	list = $state.raw<readonly SiteSummary[]>([]);
+	/** Why the list could not be read. */
+	problem = $state.raw<Refusal>();
+
+	readonly #store: SurveyStore;
+	readonly #open: OpenSurveys;
+
+	constructor(store: SurveyStore) {
+		this.#store = store;
+		this.#open = new OpenSurveys(store, () => void storageHealth.ask());
+	}
+
+	async load(): Promise<Result<readonly SiteSummary[]>> {
+		const read = await this.#store.listSites();
+		this.problem = read.ok ? undefined : read.error;
+		if (!read.ok) return read;
+		this.list = read.value
+			.filter(({ removed }) => !removed)
+			.toSorted((a, b) => Date.parse(b.updatedAt) - Date.parse(a.updatedAt));
+		return ok(this.list);
+	}
+
+	/** @returns the id of the new site, which is on the disk then */
+	async create(name: string, currency: string, roundName: string): Promise<Result<string>> {
+		const device = await this.#store.ownDevice(newId('device'));
+		if (!device.ok) return device;
+		const at = now();
+		const round = { id: newId('round'), name: roundName, startedAt: at };
+		const made = Survey.safeParse(newSurvey({ id: newId('site'), name, currency }, round));
+		if (!made.success) {
+			return refuse('field-invalid', { field: made.error.issues[0]?.path.join('.') ?? '' });
+		}
+		const survey = made.data;
+		const start: Command = {
+			id: newId('command'),
+			device: device.value,
+			time: 0,
+			at,
+			body: { kind: 'start-site', survey }
+		};
+		const about = aboutSite(survey, at);
+		const written = await this.#store.write(survey.site.id, {
+			commands: [start],
+			blobs: [],
+			about
+		});
+		if (!written.ok) return written;
+		await this.load();
+		return ok(survey.site.id);
+	}
+
+	async takeFile(bytes: Uint8Array): Promise<Result<FileTaken>> {
+		const taken = await takeFile(this.#store, bytes, now());
+		if (taken.ok) await this.load();
+		return taken;
+	}
+
+	/** Marks a site as removed; nothing of it is lost, and `restore` brings it back. */
+	remove(siteId: string): Promise<Result<null>> {
+		return this.#mark(siteId, true);
+	}
+
+	restore(siteId: string): Promise<Result<null>> {
+		return this.#mark(siteId, false);
+	}
+
+	open(siteId: string): Promise<Result<OpenSurvey>> {
+		return this.#open.open(siteId);
+	}
+
+	async #mark(siteId: string, removed: boolean): Promise<Result<null>> {
+		const marked = await this.#store.markSite(siteId, { removed });
+		if (marked.ok) await this.load();
+		return marked;
+	}
+}
+
+/** The sites of this browser. */
+export const sites = new Sites(new IndexedDbStore());
+
+export const loadSites = (): Promise<Result<readonly SiteSummary[]>> => sites.load();
+
+export function createSite(
+	name: string,
+	currency: string,
+	roundName = 'Round 1'
+): Promise<Result<string>> {
+	return sites.create(name, currency, roundName);
+}
+
+/** Takes a survey file in: as a new site, or merged into the one of that name that is here. */
+export const openFile = (bytes: Uint8Array): Promise<Result<FileTaken>> => sites.takeFile(bytes);
+
+export const removeSite = (siteId: string): Promise<Result<null>> => sites.remove(siteId);
+
+export const restoreSite = (siteId: string): Promise<Result<null>> => sites.restore(siteId);
+
+/** Opens a site; let it go with its `close()`. */
+export const openSite = (siteId: string): Promise<Result<OpenSurvey>> => sites.open(siteId);

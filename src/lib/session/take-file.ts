@@ -1,0 +1,82 @@
+import { fold, mergeLogs, readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
+import { ok, type Result } from '#lib/core/units/result.ts';
+import { readSurveyFile, type OpenedFile } from '#lib/storage/file/read-survey-file.ts';
+import type { SurveyStore } from '#lib/storage/port.ts';
+import { aboutSite } from './about-site.ts';
+import { OtherTabs } from './other-tabs.ts';
+import { checkpointOf } from './working-log.ts';
+
+/** What taking a file in has done. */
+export interface FileTaken {
+	readonly siteId: string;
+	readonly siteName: string;
+	/** Whether the site was not on this device before. */
+	readonly isNew: boolean;
+	/** Commands that were not known here; none when the file held nothing new. */
+	readonly addedCommands: number;
+	readonly conflicts: readonly Conflict[];
+	readonly quarantined: readonly Quarantined[];
+	/** Hashes of pictures that the survey names and the file does not hold. */
+	readonly missingBlobs: readonly string[];
+}
+
+/**
+ * Takes a survey file in: as a new site, or merged into the one that is here. All of it is written
+ * or nothing; the same file twice changes nothing the second time.
+ *
+ * @returns a refusal of `readSurveyFile` or of the store
+ */
+export async function takeFile(
+	store: SurveyStore,
+	bytes: Uint8Array,
+	at: string
+): Promise<Result<FileTaken>> {
+	const file = await readSurveyFile(bytes);
+	if (!file.ok) return file;
+	const { siteId } = file.value;
+	const stored = await store.openSite(siteId);
+	if (!stored.ok && stored.error.code !== 'site-unknown') return stored;
+	const kept = await store.readLog(siteId);
+	if (!kept.ok) return kept;
+	const known = readLog(kept.value).commands;
+	const taken = await merge(store, known, file.value, at);
+	if (!taken.ok) return taken;
+	const { savedAt } = file.value;
+	if (!stored.ok && savedAt !== undefined) {
+		const lastFile = { at: savedAt, commandCount: taken.value.addedCommands };
+		await store.markSite(siteId, { lastFile });
+	}
+	return ok({ ...taken.value, isNew: !stored.ok });
+}
+
+async function merge(
+	store: SurveyStore,
+	known: Parameters<typeof mergeLogs>[0],
+	file: OpenedFile,
+	at: string
+): Promise<Result<Omit<FileTaken, 'isNew'>>> {
+	const { siteId, blobs, quarantined, missingBlobs } = file;
+	const merged = mergeLogs(known, file.commands);
+	const folded = fold(merged);
+	if (!folded.ok) return folded;
+	const { survey, conflicts } = folded.value;
+	const here = new Set(known.map(({ id }) => id));
+	const commands = merged.filter(({ id }) => !here.has(id));
+	const about = aboutSite(survey, at);
+	const batch = { commands, blobs, quarantined, about, restore: true };
+	const written = await store.write(siteId, batch);
+	if (!written.ok) return written;
+	const checkpoint = checkpointOf(merged);
+	if (checkpoint) await store.saveCheckpoint(siteId, checkpoint);
+	const tabs = new OtherTabs(siteId, () => undefined);
+	tabs.tell(commands);
+	tabs.close();
+	return ok({
+		siteId,
+		siteName: survey.site.name,
+		addedCommands: commands.length,
+		conflicts,
+		quarantined,
+		missingBlobs
+	});
+}
