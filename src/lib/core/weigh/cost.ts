@@ -122,7 +122,7 @@ function pricesOf(survey: Survey): Result<(priceId: string | null) => number> {
 }
 
 /** What belongs to no leak alone: the demand charge that falls, and the heat that is lost. */
-function sharedCosts(survey: Survey, outcome: YearOutcome | undefined): Result<SharedCosts> {
+export function sharedCosts(survey: Survey, outcome: YearOutcome | undefined): Result<SharedCosts> {
 	if (!outcome) return ok({ demandCharge: 0, lostHeat: 0 });
 	let demand = 0;
 	const { demandCharge } = survey.prices;
