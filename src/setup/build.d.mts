@@ -1,0 +1,2 @@
+/** @returns false when the build failed */
+export declare function build(): boolean;

@@ -1,0 +1,55 @@
+import { mkdirSync } from 'node:fs';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { chromiumArgs, findChromium } from '../../src/setup/chromium.mjs';
+
+/** A phone held upright, and a desk. */
+export const PHONE = { width: 360, height: 740 };
+export const DESK = { width: 1280, height: 800 };
+
+export async function launch(): Promise<Browser> {
+	const executablePath = findChromium();
+	if (!executablePath) throw new Error('no Chromium was found: set CHROMIUM to the path of one');
+	return chromium.launch({ executablePath, args: [...chromiumArgs] });
+}
+
+/** A fresh profile: nothing stored, British English, so that texts can be compared. */
+export async function freshProfile(
+	browser: Browser,
+	options: Parameters<Browser['newContext']>[0] = {}
+): Promise<BrowserContext> {
+	const context = await browser.newContext({
+		viewport: DESK,
+		locale: 'en-GB',
+		timezoneId: 'Europe/Vienna',
+		...options
+	});
+	context.setDefaultTimeout(15_000);
+	return context;
+}
+
+/** Opens the demo site from the list of sites, as a newcomer does, and waits until it can be walked. */
+export async function openDemo(page: Page, appUrl: string): Promise<void> {
+	await page.goto(appUrl);
+	await page.getByRole('button', { name: 'Open the demo site' }).click();
+	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+}
+
+/** Goes to one of the places along the line, at either width. */
+export async function goTo(page: Page, place: 'Set up' | 'Walk' | 'Weigh' | 'Mend'): Promise<void> {
+	await page
+		.getByRole('navigation', { name: 'Places' })
+		.getByRole('link', { name: place, exact: true })
+		.click();
+	await page.getByRole('heading', { level: 1 }).first().waitFor({ state: 'attached' });
+}
+
+/** Waits until the app says that everything is on the disk. */
+export async function saved(page: Page): Promise<void> {
+	await page.getByRole('status').filter({ hasText: /^Saved$/ }).waitFor();
+}
+
+/** Keeps a picture for a person to look at, outside the repository's files. */
+export async function picture(page: Page, name: string): Promise<void> {
+	mkdirSync('test-results/pictures', { recursive: true });
+	await page.screenshot({ path: `test-results/pictures/${name}.png`, fullPage: true });
+}
