@@ -63,11 +63,12 @@ describe('fix list as a table', () => {
 	});
 
 	it('keeps the header as released (pinned)', () => {
-		expect(tableOf('en-GB', ',').header.slice(0, 7)).toEqual([
+		expect(tableOf('en-GB', ',').header.slice(0, 8)).toEqual([
 			'tag',
 			'section',
 			'valve_to_close',
 			'place',
+			'plan',
 			'part',
 			'action',
 			'cautions'

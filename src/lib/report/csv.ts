@@ -16,6 +16,7 @@ const COLUMNS: readonly (readonly [
 	['section', (_, group) => group.heading],
 	['valve_to_close', (_, group) => group.valve],
 	['place', (row) => row.place],
+	['plan', (row) => row.plan],
 	['part', (row) => row.part],
 	['action', (row) => row.action],
 	['cautions', (row) => row.cautions.map(({ id, text }) => `${id} ${text}`).join(' | ')],

@@ -12,6 +12,7 @@ import type { Assessment } from '../core/weigh/assessment.ts';
 import { ACTION_WORDS, METHOD_WORDS, STATE_WORDS } from '../words/actions.ts';
 import { HAZARD_WORDS, PART_WORDS } from '../words/parts.ts';
 import { refusalSentence } from '../words/refusals.ts';
+import { supplyWarningSentence } from '../words/supply-warnings.ts';
 import type {
 	CautionLine,
 	Figure,
@@ -29,13 +30,15 @@ export interface FixListOptions {
 	readonly format: PrintFormat;
 	/** The instant of printing, ISO 8601. */
 	readonly printedAt: string;
+	/** What a part of the week is called in the warnings of the supply model; else its id. */
+	readonly partName?: (partId: string) => string;
 }
 
 /** Puts a survey's fix list into words and figures, ready for any kind of page. */
 export function fixListModel(
 	survey: Survey,
 	assessment: Assessment,
-	{ format, printedAt }: FixListOptions
+	{ format, printedAt, partName = (partId) => partId }: FixListOptions
 ): ReportModel {
 	const list = fixList(survey, assessment);
 	const jobs = list.groups.flatMap((group) => group.jobs);
@@ -49,13 +52,17 @@ export function fixListModel(
 		currency: list.currency,
 		figures: headline(assessment, list.openCount, list.doneCount, format),
 		method: methodLine(survey, assessment, format),
-		notes: assessment.missing.map(refusalSentence),
+		notes: [
+			...assessment.missing.map(refusalSentence),
+			...new Set(
+				assessment.warnings.map((warning) => supplyWarningSentence(warning, partName, format))
+			)
+		],
 		band: line(depressuriseFirst()),
 		closing: line(localRulesFirst()),
 		cautions: list.headline.map(line),
-		groups: list.groups.map((group) => jobGroup(group, list.currency, format)),
-		plans: planPages(survey, jobs),
-		unplaced: jobs.filter((job) => pinOf(survey, job) === undefined).map((job) => String(job.tag))
+		groups: list.groups.map((group) => jobGroup(survey, group, format)),
+		plans: planPages(survey, jobs)
 	};
 }
 
@@ -101,7 +108,7 @@ function methodLine(survey: Survey, { method }: Assessment, format: PrintFormat)
 	return `How it was worked out: ${METHOD_WORDS[method]}${figure ?? ''}.`;
 }
 
-function jobGroup(group: FixGroup, currency: string, format: PrintFormat): JobGroup {
+function jobGroup(survey: Survey, group: FixGroup, format: PrintFormat): JobGroup {
 	const { section, pressureBarGauge: pressure, storedEnergyJ: energy, costMinorPerYear } = group;
 	const known = valveKnown(section);
 	return {
@@ -124,7 +131,7 @@ function jobGroup(group: FixGroup, currency: string, format: PrintFormat): JobGr
 			ticked: false
 		})),
 		cautions: group.cautions.map(line),
-		rows: group.jobs.map((job) => jobRow(job, currency, format))
+		rows: group.jobs.map((job) => jobRow(survey, job, format))
 	};
 }
 
@@ -134,13 +141,14 @@ function jobCount({ jobs, openCount }: FixGroup, format: PrintFormat): string {
 	return first === 0 ? open : `${open}, ${format.count(first)} first`;
 }
 
-function jobRow(job: FixJob, currency: string, format: PrintFormat): JobRow {
+function jobRow(survey: Survey, job: FixJob, format: PrintFormat): JobRow {
 	const { costMinorPerYear: cost, costOfWaitingMinorPerDay: waiting, ticks } = job;
 	const flag = job.done ? 'Done' : job.pinnedFirst ? 'Do this first' : undefined;
 	return {
 		tag: String(job.tag),
 		shape: shapeOf(job),
 		place: job.place ?? '',
+		plan: pinOf(survey, job)?.plan.name ?? '',
 		part: PART_WORDS[job.part],
 		action: ACTION_WORDS[job.action],
 		state: STATE_WORDS[job.state],
@@ -153,7 +161,7 @@ function jobRow(job: FixJob, currency: string, format: PrintFormat): JobRow {
 		...(ticks.couldNot && { couldNot: ticks.couldNot }),
 		cautions: jobCautions(job),
 		ticks: ticksOf(job),
-		values: valuesOf(job, currency)
+		values: valuesOf(job, survey.site.currency)
 	};
 }
 
@@ -201,7 +209,7 @@ function planPages(survey: Survey, jobs: readonly FixJob[]): PlanPage[] {
 			heightPx: plan.image.heightPx,
 			pins: jobs.flatMap((job) => {
 				const pin = pinOf(survey, job);
-				return pin?.planId === plan.id
+				return pin?.plan.id === plan.id
 					? [{ tag: String(job.tag), shape: shapeOf(job), x: pin.at.x, y: pin.at.y }]
 					: [];
 			})
@@ -213,7 +221,7 @@ function pinOf(survey: Survey, job: FixJob) {
 	const leak = find(survey.leaks, job.leakId);
 	const plan = find(survey.plans, leak?.planId);
 	if (leak?.at === undefined || plan === undefined || plan.removed) return undefined;
-	return { planId: plan.id, at: leak.at };
+	return { plan, at: leak.at };
 }
 
 function shapeOf(job: FixJob): PinShape {

@@ -8,7 +8,7 @@ export type PrintFormat = Pick<
 	| 'energy'
 	| 'flow'
 	| 'pressure'
-	| 'volume'
+	| 'hours'
 	| 'carbon'
 	| 'significant'
 	| 'count'
@@ -69,6 +69,8 @@ export interface JobRow {
 	readonly tag: string;
 	readonly shape: PinShape;
 	readonly place: string;
+	/** Name of the plan that its pin is on; empty when it is on none. */
+	readonly plan: string;
 	readonly part: string;
 	readonly action: string;
 	readonly state: string;
@@ -121,8 +123,6 @@ export interface ReportModel {
 	readonly cautions: readonly CautionLine[];
 	readonly groups: readonly JobGroup[];
 	readonly plans: readonly PlanPage[];
-	/** Tags of jobs that have no place on any plan. */
-	readonly unplaced: readonly string[];
 }
 
 /** Every text of a report that came from the survey or the words, for the check of glyphs. */

@@ -130,7 +130,7 @@ describe('what the fix list says', () => {
 		const { pages, sizes } = await print(model, 'a4');
 		expect(pages[0]).toContain('ISO 1217');
 		expect(pages[0]).toContain('quick method');
-		const plan = pages.findIndex((text) => text.includes('Ground floor'));
+		const plan = pages.findIndex((text) => text.includes('tag on the joint'));
 		for (const { tag } of model.plans[0]?.pins ?? []) expect(pages[plan]).toContain(` ${tag} `);
 		expect(model.plans[0]?.sha256).toBe(PLAN_SHA);
 		const [width = 0, height = 0] = sizes[plan] ?? [];

@@ -10,7 +10,7 @@ import { drawFoot, drawHead, drawPageNumber, footHeight } from './furniture.ts';
 import { drawJobCard, jobCardHeight } from './job-card.ts';
 import { drawPlanPage, type PlanImage } from './plan-page.ts';
 import { drawSectionAgain, drawSectionHead, sectionHeadHeight } from './section-head.ts';
-import { MARGIN, Sheet, type PaperName, type PdfFonts } from './sheet.ts';
+import { Sheet, type PaperName, type PdfFonts } from './sheet.ts';
 
 export interface FixListPdfAssets {
 	readonly fonts: PdfFonts;
@@ -48,7 +48,6 @@ export function buildFixListPdf(
 		bookmark(sheet, `Plan: ${plan.name}`);
 		drawPlanPage(sheet, plan, planImages.get(plan.sha256), top, bottom());
 	}
-	drawUnplaced(sheet, model, startPage);
 	widths.forEach((width, index) => {
 		sheet.doc.setPage(index + 1);
 		drawPageNumber(sheet, `Page ${String(index + 1)} of ${String(widths.length)}`, width);
@@ -121,20 +120,4 @@ function drawGroup(
 		down += height + GAP;
 	}
 	return down + GAP;
-}
-
-/** Jobs that are on no plan are named, so that nobody looks for their pin. */
-function drawUnplaced(sheet: Sheet, model: ReportModel, startPage: () => number): void {
-	if (model.unplaced.length === 0 || model.plans.length === 0) return;
-	const heading = { size: 16, bold: true };
-	const style = { size: 12 };
-	const top = startPage();
-	bookmark(sheet, 'Not on a plan');
-	const down = top + sheet.write('Not on a plan', MARGIN, top, heading) + 2;
-	sheet.write(
-		sheet.lines(`Tags ${model.unplaced.join(', ')}`, style, sheet.contentWidth),
-		MARGIN,
-		down,
-		style
-	);
 }

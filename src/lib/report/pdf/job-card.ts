@@ -1,3 +1,4 @@
+import { STATE_WORDS } from '../../words/actions.ts';
 import type { JobRow } from '../model.ts';
 import { cautionsHeight, drawCautions, drawPin, drawTicks } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
@@ -58,6 +59,7 @@ function middle(sheet: Sheet, row: JobRow): Line[] {
 	const width = sheet.contentWidth - PIN_COLUMN - MONEY_COLUMN - PAD;
 	const line = (text: string, style: TextStyle, most?: number): Line[] =>
 		text === '' ? [] : [{ text: sheet.lines(text, style, width, most), style }];
+	const state = row.state === STATE_WORDS.leaking ? '' : row.state;
 	const risks = row.hazards.join(' · ');
 	const quoted = [row.couldNot && `Could not: ${row.couldNot}`, row.note && `Note: ${row.note}`];
 	return [
@@ -65,7 +67,10 @@ function middle(sheet: Sheet, row: JobRow): Line[] {
 		...line(row.place === '' ? 'Place not given' : row.place, PLACE),
 		...line(`${row.part} — ${row.action}`, WORK),
 		...line(risks === '' ? '' : `Mind: ${risks}`, FLAG),
-		...line(row.state === 'Leaking' ? '' : row.state, SMALL),
+		...line(
+			[state, row.plan === '' ? 'Not on a plan' : row.plan].filter(Boolean).join(' · '),
+			SMALL
+		),
 		...quoted.flatMap((text) => line(text ?? '', SMALL, NOTE_LINES))
 	];
 }

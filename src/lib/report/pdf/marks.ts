@@ -1,9 +1,9 @@
 import type { CautionLine, PinShape, Tick } from '../model.ts';
 import type { Sheet, TextStyle } from './sheet.ts';
 
-const CAUTION: TextStyle = { size: 9.5 };
+const CAUTION: TextStyle = { size: 9.3 };
 const CAUTION_ID: TextStyle = { size: 7, bold: true };
-const ID_COLUMN = 8.5;
+const ID_COLUMN = 7;
 const CAUTION_GAP = 0.7;
 const BOX_LABEL: TextStyle = { size: 10 };
 

@@ -71,10 +71,13 @@ export class Sheet {
 			['normal', fonts.regular],
 			['bold', fonts.bold]
 		] as const) {
-			this.doc.addFileToVFS(`${style}.ttf`, binaryString(bytes));
+			this.doc.addFileToVFS(`${style}.ttf`, faceOf(bytes).file);
 			this.doc.addFont(`${style}.ttf`, 'Body', style);
 		}
-		this.#known = { normal: charactersOf(fonts.regular), bold: charactersOf(fonts.bold) };
+		this.#known = {
+			normal: faceOf(fonts.regular).characters,
+			bold: faceOf(fonts.bold).characters
+		};
 		this.doc.setFont('Body', 'normal');
 	}
 
@@ -247,7 +250,7 @@ export class Sheet {
 
 	#ink({ thickness, white }: Fill): void {
 		this.doc.setDrawColor(0);
-		this.doc.setFillColor(white ? 255 : 0);
+		this.doc.setFillColor(white ? '#ffffff' : '#000000');
 		if (thickness !== undefined) this.doc.setLineWidth(this.#mm(thickness));
 	}
 
@@ -267,10 +270,27 @@ function face({ bold }: TextStyle): 'normal' | 'bold' {
 	return bold ? 'bold' : 'normal';
 }
 
-/** The form in which the page maker takes a font file. */
+interface Face {
+	/** The form in which the page maker takes a font file. */
+	readonly file: string;
+	readonly characters: ReadonlySet<number>;
+}
+
+/** A face takes longer to read than a page to draw, so each is read once. */
+const faces = new WeakMap<Uint8Array, Face>();
+
+function faceOf(bytes: Uint8Array): Face {
+	const known = faces.get(bytes) ?? {
+		file: binaryString(bytes),
+		characters: charactersOf(bytes)
+	};
+	faces.set(bytes, known);
+	return known;
+}
+
 function binaryString(bytes: Uint8Array): string {
-	let text = '';
+	const parts: string[] = [];
 	for (let at = 0; at < bytes.length; at += 0x8000)
-		text += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
-	return text;
+		parts.push(String.fromCharCode(...bytes.subarray(at, at + 0x8000)));
+	return parts.join('');
 }
