@@ -1,0 +1,79 @@
+import { expect, test, vi } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { cautionsForJob, depressuriseFirst } from '#lib/core/mend/cautions.ts';
+import type { FixJob } from '#lib/core/mend/fix-list.ts';
+import { createFormat } from '#lib/words/format.ts';
+import JobSheet from './JobSheet.svelte';
+
+const format = createFormat({
+	locale: 'en-GB',
+	currency: 'EUR',
+	units: { pressure: 'bar', flow: 'L/s', length: 'mm' }
+});
+
+function job(ticks: FixJob['ticks'], more: Partial<FixJob> = {}): FixJob {
+	return {
+		leakId: 'leak-7',
+		tag: 7,
+		part: 'hose',
+		action: 'replace-hose',
+		hazards: [],
+		state: 'leaking',
+		done: false,
+		pinnedFirst: false,
+		cautions: cautionsForJob({ part: 'hose', hazards: [] }, { valve: 'V1' }),
+		ticks,
+		...more
+	};
+}
+
+async function show(of: FixJob) {
+	const log = { step: vi.fn(), mended: vi.fn(), reSoaped: vi.fn(), couldNot: vi.fn() };
+	const screen = await render(JobSheet, {
+		job: of,
+		savedMinorPerYear: undefined,
+		format,
+		href: '#leak',
+		log
+	});
+	return { screen, log };
+}
+
+test('every caution of the job stands open beside it', async () => {
+	const { screen } = await show(job({}));
+	for (const { text } of job({}).cautions)
+		await expect.element(screen.getByText(text)).toBeVisible();
+});
+
+test('mended can be ticked before the line is proved safe: the record is never held up', async () => {
+	const { screen, log } = await show(job({}));
+	await screen.getByLabelText('Mended', { exact: true }).click();
+	expect(log.mended).toHaveBeenCalledExactlyOnceWith('leak-7', true);
+});
+
+test('what was not ticked is named beside the tick, with the caution', async () => {
+	const { screen } = await show(job({ mendedAt: '2026-05-01T10:00:00Z', isolated: true }));
+	const said = screen.getByText('Not ticked: vented, zero proved.').element().parentElement;
+	expect(said?.textContent).toContain(depressuriseFirst().text);
+	const safe = { isolated: true, vented: true, zeroProved: true };
+	const { screen: other } = await show(job({ mendedAt: '2026-05-01T10:00:00Z', ...safe }));
+	expect(other.container.textContent).not.toContain('Not ticked');
+});
+
+test('the soap is asked for once it is mended, and an answer can be taken back', async () => {
+	const { screen, log } = await show(job({ mendedAt: '2026-05-01T10:00:00Z', reSoaped: 'tight' }));
+	await expect.element(screen.getByLabelText('Tight')).toBeChecked();
+	await screen.getByLabelText('Still leaking').click();
+	await screen.getByLabelText('Not re-soaped yet').click();
+	expect(log.reSoaped.mock.calls).toEqual([
+		['leak-7', 'still-leaking'],
+		['leak-7', undefined]
+	]);
+});
+
+test('less than the smallest coin a day is said to be so', async () => {
+	const { screen } = await show(
+		job({}, { costMinorPerYear: 200, costOfWaitingMinorPerDay: 200 / 365 })
+	);
+	await expect.element(screen.getByText('under €0.01')).toBeVisible();
+});
