@@ -12,7 +12,8 @@ export interface ImportedImage {
 
 /** More pixels than this take more memory to decode than a phone has. */
 const MOST_MEGAPIXELS = 120;
-const MOST_MEGABYTES = 80;
+/** A survey file holds no single picture much larger. */
+const MOST_MEGABYTES = 60;
 
 /**
  * Takes in a floor plan. The header is read first, then the browser decodes the picture as an image

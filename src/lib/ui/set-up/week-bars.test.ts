@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Period } from '#lib/core/survey/station-schema.ts';
-import { barsOf, clock, minutesOf, uncovered } from './week-bars.ts';
+import { barsOf, clock, daysInWords, endClock, minutesOf, uncovered } from './week-bars.ts';
 
 const period = (days: number[], fromMin: number, toMin: number): Period => ({
 	id: 'period-1',
@@ -35,5 +35,14 @@ test('what no period covers is found, where others overlap too', () => {
 test('times go through a time field and back', () => {
 	for (const minutes of [0, 1, 359, 1439]) expect(minutesOf(clock(minutes))).toBe(minutes);
 	expect(clock(1440)).toBe('00:00');
+	expect([0, 1440, 840].map(endClock)).toEqual(['24:00', '24:00', '14:00']);
 	expect(minutesOf('')).toBeUndefined();
+});
+
+test('days are said in as few words as they take', () => {
+	expect(daysInWords([0, 1, 2, 3, 4])).toBe('Mon to Fri');
+	expect(daysInWords([5, 6])).toBe('Sat, Sun');
+	expect(daysInWords([0, 2, 3, 4])).toBe('Mon, Wed, Thu, Fri');
+	expect(daysInWords([0, 1, 2, 3, 4, 5, 6])).toBe('Every day');
+	expect(daysInWords([])).toBe('');
 });

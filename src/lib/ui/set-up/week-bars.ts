@@ -1,7 +1,7 @@
 import type { Period } from '#lib/core/survey/station-schema.ts';
 
 export const DAY_MIN = 1440;
-export const DAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
+export const DAYS: readonly string[] = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 export const DAY_NAMES = [
 	'Monday',
 	'Tuesday',
@@ -54,8 +54,25 @@ export function clock(minutes: number): string {
 	return `${two(Math.floor(within / 60))}:${two(within % 60)}`;
 }
 
+/** The end of a period as people say it: midnight at its end is 24:00. */
+export function endClock(minutes: number): string {
+	return minutes % DAY_MIN === 0 ? '24:00' : clock(minutes);
+}
+
 /** What a time field holds, in minutes; nothing while it is not a whole time. */
 export function minutesOf(text: string): number | undefined {
 	const match = /^(\d\d):(\d\d)/u.exec(text);
 	return match ? Number(match[1]) * 60 + Number(match[2]) : undefined;
+}
+
+/** Days of the week, 0 to 6 in order, in as few words as they take: `Mon to Fri`, `Sat, Sun`. */
+export function daysInWords(days: readonly number[]): string {
+	const first = days[0];
+	const last = days.at(-1);
+	if (first === undefined || last === undefined) return '';
+	if (days.length === DAYS.length) return 'Every day';
+	const unbroken = last - first === days.length - 1;
+	return unbroken && days.length > 2
+		? `${DAYS[first]} to ${DAYS[last]}`
+		: days.map((day) => DAYS[day]).join(', ');
 }
