@@ -15,6 +15,11 @@ const sectionId = fc.constantFrom('section-1', 'section-2');
 const roundId = fc.constantFrom('round-1', 'round-2');
 const leakId = fc.constantFrom('leak-1', 'leak-2', 'leak-3', 'leak-4');
 const testId = fc.constantFrom('test-1', 'test-2');
+const photoId = fc.constantFrom('photo-1', 'photo-2');
+const areaId = fc.constantFrom('area-1', 'area-2');
+const roomCheckId = fc.constantFrom('room-1', 'room-2');
+const windowId = fc.constantFrom('window-1', 'window-2');
+const adjustmentId = fc.constantFrom('adjustment-1', 'adjustment-2');
 
 const text = fc.constantFrom('Press hall', 'Ofen Süd', '"quoted"\nline', '日本', '');
 const amount = fc.constantFrom(0, 0.5, 7, 8760);
@@ -59,6 +64,16 @@ const section: fc.Arbitrary<Section> = fc.record(
 	{ id: sectionId, name: text, valve: text, pressureBarGauge: amount },
 	{ requiredKeys: ['id', 'name'] }
 );
+const photo = fc.record({
+	id: photoId,
+	image,
+	roundId,
+	of: fc.constantFrom('leak' as const, 'mending' as const),
+	takenAt: fc.constant(AT)
+});
+const photos = fc
+	.array(photo, { minLength: 1, maxLength: 2 })
+	.map((taken) => Object.fromEntries(taken.map((each) => [each.id, each])));
 const leak: fc.Arbitrary<Leak> = fc.record(
 	{
 		id: leakId,
@@ -67,6 +82,7 @@ const leak: fc.Arbitrary<Leak> = fc.record(
 		hazards: fc.constantFrom([], ['at-height' as const]),
 		sightings: fc.dictionary(roundId, sighting),
 		mendings: fc.constant({}),
+		photos,
 		planId,
 		at,
 		sectionId,
@@ -140,7 +156,81 @@ export const ANY_BODY: Readonly<
 		})
 	}),
 	'remove-system-test': body('remove-system-test', { testId }),
-	'restore-system-test': body('restore-system-test', { testId })
+	'restore-system-test': body('restore-system-test', { testId }),
+	'set-mend-plan': body('set-mend-plan', {
+		changes: changes({ budget: cleared(amount), foundBy: cleared(fc.constant('exact')) })
+	}),
+	'add-photo': body('add-photo', {
+		leakId,
+		photo
+	}),
+	'remove-photo': body('remove-photo', { leakId, photoId }),
+	'restore-photo': body('restore-photo', { leakId, photoId }),
+	'add-area': body('add-area', {
+		area: fc.record({
+			id: areaId,
+			planId,
+			outline: fc.constant([
+				{ x: 0, y: 0 },
+				{ x: 1, y: 0 },
+				{ x: 1, y: 1 }
+			]),
+			use: fc.oneof(
+				fc.record({ kind: fc.constant('section'), sectionId }),
+				fc.record({ kind: fc.constant('walked-tight'), roundId, walkedAt: fc.constant(AT) })
+			)
+		})
+	}),
+	'set-area': body('set-area', { areaId, changes: changes({ name: cleared(text), planId }) }),
+	'remove-area': body('remove-area', { areaId }),
+	'restore-area': body('restore-area', { areaId }),
+	'add-room-check': body('add-room-check', {
+		roomCheck: fc.record({
+			id: roomCheckId,
+			roundId,
+			machine: text,
+			point: fc.constantFrom('intake-filter', 'oil-level'),
+			outcome: fc.constantFrom('in-order', 'finding'),
+			checkedAt: fc.constant(AT)
+		})
+	}),
+	'set-room-check': body('set-room-check', {
+		roomCheckId,
+		changes: changes({ note: cleared(text), outcome: fc.constant('not-done') })
+	}),
+	'remove-room-check': body('remove-room-check', { roomCheckId }),
+	'restore-room-check': body('restore-room-check', { roomCheckId }),
+	'add-window': body('add-window', {
+		window: fc.record({
+			id: windowId,
+			name: text,
+			startsAt: fc.constant(AT),
+			minutes: amount,
+			people: fc.constantFrom(1, 2),
+			overnightOff: fc.boolean()
+		})
+	}),
+	'set-window': body('set-window', {
+		windowId,
+		changes: changes({ minutes: amount, downtimeCostPerHour: cleared(amount) })
+	}),
+	'remove-window': body('remove-window', { windowId }),
+	'restore-window': body('restore-window', { windowId }),
+	'add-adjustment': body('add-adjustment', {
+		adjustment: fc.record({
+			id: adjustmentId,
+			roundId,
+			what: text,
+			reason: text,
+			energyKwhPerYear: fc.constantFrom(-500, 0, 800)
+		})
+	}),
+	'set-adjustment': body('set-adjustment', {
+		adjustmentId,
+		changes: changes({ reason: text, energyKwhPerYear: amount })
+	}),
+	'remove-adjustment': body('remove-adjustment', { adjustmentId }),
+	'restore-adjustment': body('restore-adjustment', { adjustmentId })
 };
 
 export const anyBody: fc.Arbitrary<CommandBody> = fc.oneof(...Object.values(ANY_BODY));

@@ -1,17 +1,16 @@
 import type { z } from 'zod';
 import { ok, refuse, type Result } from '../units/result.ts';
 import type { Changes, CommandBody } from './command.ts';
-import { Draft, type Entity, type TableName } from './draft.ts';
+import { Draft } from './draft.ts';
 import {
-	Leak,
-	Mending,
-	Plan,
-	Round,
-	Section,
-	Site,
-	StartingValues,
-	type Survey
-} from './schema.ts';
+	entityCommand,
+	type Entity,
+	type EntityCommand,
+	type EntityKind,
+	type TableName
+} from './entities.ts';
+import { find } from './ids.ts';
+import { Mending, MendPlan, Site, StartingValues, type Leak, type Survey } from './schema.ts';
 import { Prices, Supply } from './supply-schema.ts';
 
 /**
@@ -28,6 +27,30 @@ export function apply(survey: Survey, body: CommandBody): Result<Survey> {
 
 /** Applies one command to a draft; a refused command leaves the draft as it was. */
 export function applyTo(draft: Draft, body: CommandBody): Result<null> {
+	const command = entityCommand(body);
+	if (command) return applyToEntity(draft, command);
+	return applyOther(draft, body as Exclude<CommandBody, { kind: EntityKind }>);
+}
+
+function applyToEntity(draft: Draft, command: EntityCommand): Result<null> {
+	const { table, id } = command;
+	const before = draft.get(table, id);
+	if (command.verb === 'add') {
+		if (before) return refuse('entity-exists', { table, id });
+		draft.set(table, command.entity as Entity<TableName>);
+		return ok(null);
+	}
+	if (!before) return refuse('entity-unknown', { table, id });
+	if (command.verb === 'set') {
+		const schema = command.schema as z.ZodType<Entity<TableName>>;
+		const changed = withChanges(schema, before, command.changes);
+		if (!changed.ok) return changed;
+		draft.set(table, changed.value);
+	} else draft.set(table, marked(before, command.verb === 'remove'));
+	return ok(null);
+}
+
+function applyOther(draft: Draft, body: Exclude<CommandBody, { kind: EntityKind }>): Result<null> {
 	switch (body.kind) {
 		case 'start-site':
 			return refuse('site-already-started', { site: body.survey.site.id });
@@ -39,125 +62,79 @@ export function applyTo(draft: Draft, body: CommandBody): Result<null> {
 			return setRoot(draft, 'prices', Prices, body.changes);
 		case 'set-starting-values':
 			return setRoot(draft, 'startingValues', StartingValues, body.changes);
-		case 'add-plan':
-			return add(draft, 'plans', body.plan);
-		case 'set-plan':
-			return set(draft, 'plans', Plan, body.planId, body.changes);
-		case 'remove-plan':
-			return setRemoved(draft, 'plans', body.planId, true);
-		case 'restore-plan':
-			return setRemoved(draft, 'plans', body.planId, false);
-		case 'add-section':
-			return add(draft, 'sections', body.section);
-		case 'set-section':
-			return set(draft, 'sections', Section, body.sectionId, body.changes);
-		case 'remove-section':
-			return setRemoved(draft, 'sections', body.sectionId, true);
-		case 'restore-section':
-			return setRemoved(draft, 'sections', body.sectionId, false);
-		case 'add-round':
-			return add(draft, 'rounds', body.round);
-		case 'set-round':
-			return set(draft, 'rounds', Round, body.roundId, body.changes);
-		case 'remove-round':
-			return setRemoved(draft, 'rounds', body.roundId, true);
-		case 'restore-round':
-			return setRemoved(draft, 'rounds', body.roundId, false);
-		case 'add-leak':
-			return add(draft, 'leaks', body.leak);
-		case 'set-leak':
-			return set(draft, 'leaks', Leak, body.leakId, body.changes);
+		case 'set-mend-plan':
+			return setRoot(draft, 'mendPlan', MendPlan, body.changes);
 		case 'move-pin':
-			return set(draft, 'leaks', Leak, body.leakId, { planId: body.planId, at: body.at });
-		case 'remove-leak':
-			return setRemoved(draft, 'leaks', body.leakId, true);
-		case 'restore-leak':
-			return setRemoved(draft, 'leaks', body.leakId, false);
+			return changeLeak(draft, body.leakId, (leak) =>
+				ok({ ...leak, planId: body.planId, at: body.at })
+			);
 		case 'record-sighting':
-			return change(draft, 'leaks', body.leakId, (leak) => ({
-				...leak,
-				sightings: withEntry(leak.sightings, body.roundId, body.sighting ?? undefined)
-			}));
+			return changeLeak(draft, body.leakId, (leak) =>
+				ok({
+					...leak,
+					sightings: withEntry(leak.sightings, body.roundId, body.sighting ?? undefined)
+				})
+			);
 		case 'log-mending':
-			return logMending(draft, body.leakId, body.roundId, body.changes);
-		case 'add-system-test':
-			return add(draft, 'systemTests', body.test);
-		case 'remove-system-test':
-			return setRemoved(draft, 'systemTests', body.testId, true);
-		case 'restore-system-test':
-			return setRemoved(draft, 'systemTests', body.testId, false);
+			return changeLeak(draft, body.leakId, (leak) => {
+				const before = find(leak.mendings, body.roundId) ?? {};
+				const mending = withChanges(Mending, before, body.changes);
+				if (!mending.ok) return mending;
+				const kept = Object.keys(mending.value).length > 0 ? mending.value : undefined;
+				return ok({ ...leak, mendings: withEntry(leak.mendings, body.roundId, kept) });
+			});
+		case 'add-photo':
+			return changeLeak(draft, body.leakId, (leak) =>
+				find(leak.photos ?? {}, body.photo.id)
+					? refuse('entity-exists', { table: 'photos', id: body.photo.id })
+					: ok({ ...leak, photos: { ...leak.photos, [body.photo.id]: body.photo } })
+			);
+		case 'remove-photo':
+		case 'restore-photo':
+			return changeLeak(draft, body.leakId, (leak) => {
+				const photo = find(leak.photos ?? {}, body.photoId);
+				if (!photo) return refuse('entity-unknown', { table: 'photos', id: body.photoId });
+				const next = marked(photo, body.kind === 'remove-photo');
+				return ok({ ...leak, photos: { ...leak.photos, [photo.id]: next } });
+			});
 	}
 }
 
-type RootName = 'site' | 'supply' | 'prices' | 'startingValues';
+type RootName = 'site' | 'supply' | 'prices' | 'startingValues' | 'mendPlan';
 
 function setRoot<Name extends RootName>(
 	draft: Draft,
 	name: Name,
-	schema: z.ZodType<Survey[Name]>,
-	changes: Changes<Survey[Name]>
+	schema: z.ZodType<NonNullable<Survey[Name]>>,
+	changes: Changes<NonNullable<Survey[Name]>>
 ): Result<null> {
-	const changed = withChanges(schema, draft.survey[name], changes);
+	const before = draft.survey[name] ?? {};
+	const changed = withChanges(schema, before as NonNullable<Survey[Name]>, changes);
 	if (!changed.ok) return changed;
-	draft.replace({ ...draft.survey, [name]: changed.value });
+	const { [name]: _, ...others } = draft.survey;
+	// A value that a survey of the first days does not have is absent again when it is empty.
+	const absent = name === 'mendPlan' && Object.keys(changed.value).length === 0;
+	draft.replace((absent ? others : { ...others, [name]: changed.value }) as Survey);
 	return ok(null);
 }
 
-function add<T extends TableName>(draft: Draft, table: T, entity: Entity<T>): Result<null> {
-	if (draft.get(table, entity.id)) return refuse('entity-exists', { table, id: entity.id });
-	draft.set(table, entity);
-	return ok(null);
-}
-
-function set<T extends TableName>(
+function changeLeak(
 	draft: Draft,
-	table: T,
-	schema: z.ZodType<Entity<T>>,
 	id: string,
-	changes: Changes<Entity<T>>
+	change: (before: Leak) => Result<Leak>
 ): Result<null> {
-	const before = draft.get(table, id);
-	if (!before) return refuse('entity-unknown', { table, id });
-	const changed = withChanges(schema, before, changes);
-	if (!changed.ok) return changed;
-	draft.set(table, changed.value);
-	return ok(null);
-}
-
-function change<T extends TableName>(
-	draft: Draft,
-	table: T,
-	id: string,
-	next: (before: Entity<T>) => Entity<T>
-): Result<null> {
-	const before = draft.get(table, id);
-	if (!before) return refuse('entity-unknown', { table, id });
-	draft.set(table, next(before));
+	const before = draft.get('leaks', id);
+	if (!before) return refuse('entity-unknown', { table: 'leaks', id });
+	const next = change(before);
+	if (!next.ok) return next;
+	draft.set('leaks', next.value);
 	return ok(null);
 }
 
 /** What is removed is only marked, so that an edit made elsewhere meanwhile is kept and can come back. */
-function setRemoved(draft: Draft, table: TableName, id: string, removed: boolean): Result<null> {
-	return change(draft, table, id, (before) => {
-		const { removed: _, ...rest } = before;
-		return removed ? { ...rest, removed } : rest;
-	});
-}
-
-function logMending(
-	draft: Draft,
-	leakId: string,
-	roundId: string,
-	changes: Changes<Mending>
-): Result<null> {
-	const leak = draft.get('leaks', leakId);
-	if (!leak) return refuse('entity-unknown', { table: 'leaks', id: leakId });
-	const before = Object.hasOwn(leak.mendings, roundId) ? leak.mendings[roundId] : undefined;
-	const changed = withChanges(Mending, before ?? {}, changes);
-	if (!changed.ok) return changed;
-	const kept = Object.keys(changed.value).length > 0 ? changed.value : undefined;
-	draft.set('leaks', { ...leak, mendings: withEntry(leak.mendings, roundId, kept) });
-	return ok(null);
+function marked<T extends { removed?: boolean | undefined }>(before: T, removed: boolean): T {
+	const { removed: _, ...rest } = before;
+	return (removed ? { ...rest, removed } : rest) as T;
 }
 
 function withEntry<V>(table: Record<string, V>, key: string, value: V | undefined) {

@@ -1,13 +1,19 @@
 import { z } from 'zod';
 import { Id } from './ids.ts';
 import {
+	Adjustment,
+	Area,
 	Instant,
 	Leak,
 	Mending,
+	MendPlan,
+	Photo,
 	Plan,
 	PlanPoint,
+	RoomCheck,
 	Round,
 	Section,
+	ShutdownWindow,
 	Sighting,
 	Site,
 	StartingValues,
@@ -33,7 +39,14 @@ function changesOf<Shape extends z.core.$ZodLooseShape>(object: z.ZodObject<Shap
 }
 export type Changes<T> = { [K in keyof T]?: T[K] | null | undefined };
 
-const LeakFields = Leak.omit({ id: true, sightings: true, mendings: true, removed: true });
+const LeakFields = Leak.omit({
+	id: true,
+	sightings: true,
+	mendings: true,
+	photos: true,
+	removed: true
+});
+const own = { id: true, removed: true } as const;
 
 /** What a command does; the envelope around it says who, where and when. */
 export const CommandBody = z.discriminatedUnion('kind', [
@@ -46,7 +59,7 @@ export const CommandBody = z.discriminatedUnion('kind', [
 	z.object({
 		kind: z.literal('set-plan'),
 		planId: Id,
-		changes: changesOf(Plan.omit({ id: true, removed: true }))
+		changes: changesOf(Plan.omit(own))
 	}),
 	z.object({ kind: z.literal('remove-plan'), planId: Id }),
 	z.object({ kind: z.literal('restore-plan'), planId: Id }),
@@ -54,7 +67,7 @@ export const CommandBody = z.discriminatedUnion('kind', [
 	z.object({
 		kind: z.literal('set-section'),
 		sectionId: Id,
-		changes: changesOf(Section.omit({ id: true, removed: true }))
+		changes: changesOf(Section.omit(own))
 	}),
 	z.object({ kind: z.literal('remove-section'), sectionId: Id }),
 	z.object({ kind: z.literal('restore-section'), sectionId: Id }),
@@ -62,7 +75,7 @@ export const CommandBody = z.discriminatedUnion('kind', [
 	z.object({
 		kind: z.literal('set-round'),
 		roundId: Id,
-		changes: changesOf(Round.omit({ id: true, removed: true }))
+		changes: changesOf(Round.omit(own))
 	}),
 	z.object({ kind: z.literal('remove-round'), roundId: Id }),
 	z.object({ kind: z.literal('restore-round'), roundId: Id }),
@@ -85,7 +98,39 @@ export const CommandBody = z.discriminatedUnion('kind', [
 	}),
 	z.object({ kind: z.literal('add-system-test'), test: SystemTest }),
 	z.object({ kind: z.literal('remove-system-test'), testId: Id }),
-	z.object({ kind: z.literal('restore-system-test'), testId: Id })
+	z.object({ kind: z.literal('restore-system-test'), testId: Id }),
+	z.object({ kind: z.literal('set-mend-plan'), changes: changesOf(MendPlan) }),
+	z.object({ kind: z.literal('add-photo'), leakId: Id, photo: Photo }),
+	z.object({ kind: z.literal('remove-photo'), leakId: Id, photoId: Id }),
+	z.object({ kind: z.literal('restore-photo'), leakId: Id, photoId: Id }),
+	z.object({ kind: z.literal('add-area'), area: Area }),
+	z.object({ kind: z.literal('set-area'), areaId: Id, changes: changesOf(Area.omit(own)) }),
+	z.object({ kind: z.literal('remove-area'), areaId: Id }),
+	z.object({ kind: z.literal('restore-area'), areaId: Id }),
+	z.object({ kind: z.literal('add-room-check'), roomCheck: RoomCheck }),
+	z.object({
+		kind: z.literal('set-room-check'),
+		roomCheckId: Id,
+		changes: changesOf(RoomCheck.omit(own))
+	}),
+	z.object({ kind: z.literal('remove-room-check'), roomCheckId: Id }),
+	z.object({ kind: z.literal('restore-room-check'), roomCheckId: Id }),
+	z.object({ kind: z.literal('add-window'), window: ShutdownWindow }),
+	z.object({
+		kind: z.literal('set-window'),
+		windowId: Id,
+		changes: changesOf(ShutdownWindow.omit(own))
+	}),
+	z.object({ kind: z.literal('remove-window'), windowId: Id }),
+	z.object({ kind: z.literal('restore-window'), windowId: Id }),
+	z.object({ kind: z.literal('add-adjustment'), adjustment: Adjustment }),
+	z.object({
+		kind: z.literal('set-adjustment'),
+		adjustmentId: Id,
+		changes: changesOf(Adjustment.omit(own))
+	}),
+	z.object({ kind: z.literal('remove-adjustment'), adjustmentId: Id }),
+	z.object({ kind: z.literal('restore-adjustment'), adjustmentId: Id })
 ]);
 export type CommandBody = z.infer<typeof CommandBody>;
 export type CommandKind = CommandBody['kind'];

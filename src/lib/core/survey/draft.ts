@@ -1,8 +1,5 @@
+import type { Entity, TableName } from './entities.ts';
 import type { Survey } from './schema.ts';
-
-/** The tables of a survey: entities by id. */
-export type TableName = 'plans' | 'sections' | 'rounds' | 'leaks' | 'systemTests';
-export type Entity<T extends TableName> = Survey[T][string];
 
 /**
  * A survey that is being changed. The first change of a table copies it, later ones reuse the copy,
@@ -33,8 +30,8 @@ export class Draft {
 	}
 
 	get<T extends TableName>(table: T, id: string): Entity<T> | undefined {
-		const entities = this.#survey[table] as Record<string, Entity<T>>;
-		return Object.hasOwn(entities, id) ? entities[id] : undefined;
+		const entities = this.#survey[table] as Record<string, Entity<T>> | undefined;
+		return entities && Object.hasOwn(entities, id) ? entities[id] : undefined;
 	}
 
 	set<T extends TableName>(table: T, entity: Entity<T>): void {

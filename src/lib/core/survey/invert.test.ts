@@ -3,19 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { ANY_BODY, anyBody, startedSurvey } from '../../../../tests/arbitrary/commands.ts';
 import { apply } from './apply.ts';
 import type { CommandBody } from './command.ts';
-import type { TableName } from './draft.ts';
+import { entityCommand } from './entities.ts';
 import { invert } from './invert.ts';
 import type { Survey } from './schema.ts';
-
-const ADDED: Readonly<Record<string, (body: CommandBody) => [TableName, string] | undefined>> = {
-	'add-plan': (body) => (body.kind === 'add-plan' ? ['plans', body.plan.id] : undefined),
-	'add-section': (body) =>
-		body.kind === 'add-section' ? ['sections', body.section.id] : undefined,
-	'add-round': (body) => (body.kind === 'add-round' ? ['rounds', body.round.id] : undefined),
-	'add-leak': (body) => (body.kind === 'add-leak' ? ['leaks', body.leak.id] : undefined),
-	'add-system-test': (body) =>
-		body.kind === 'add-system-test' ? ['systemTests', body.test.id] : undefined
-};
 
 /** A survey after random commands; those that do not fit are passed over. */
 const anySurvey = fc
@@ -27,14 +17,30 @@ function next(survey: Survey, body: CommandBody): Survey | undefined {
 	return applied.ok ? applied.value : undefined;
 }
 
+interface Marked {
+	readonly removed?: boolean;
+}
+
 /** What was added stays, marked as removed, so that others who know it can bring it back. */
-function withoutAdded(survey: Survey, body: CommandBody): Survey {
-	const added = ADDED[body.kind]?.(body);
-	if (!added) return survey;
-	const [table, id] = added;
-	const { [id]: entity, ...rest } = survey[table] as Record<string, { removed?: boolean }>;
+function withoutAdded(survey: Survey, body: CommandBody, before: Survey): Survey {
+	if (body.kind === 'add-photo') {
+		const leak = survey.leaks[body.leakId];
+		const { [body.photo.id]: photo, ...photos } = leak?.photos ?? {};
+		expect(photo?.removed).toBe(true);
+		const had = before.leaks[body.leakId]?.photos !== undefined;
+		const { photos: _, ...rest } = leak as NonNullable<typeof leak>;
+		return {
+			...survey,
+			leaks: { ...survey.leaks, [body.leakId]: had ? { ...rest, photos } : rest }
+		};
+	}
+	const command = entityCommand(body);
+	if (command?.verb !== 'add') return survey;
+	const { table, id } = command;
+	const { [id]: entity, ...rest } = survey[table] as Readonly<Record<string, Marked>>;
 	expect(entity?.removed).toBe(true);
-	return { ...survey, [table]: rest };
+	const { [table]: _, ...others } = survey;
+	return (before[table] === undefined ? others : { ...survey, [table]: rest }) as Survey;
 }
 
 describe('a command taken back leaves the survey as it was before', () => {
@@ -48,7 +54,7 @@ describe('a command taken back leaves the survey as it was before', () => {
 				if (!inverse.ok) throw new Error(JSON.stringify(inverse.error));
 				const back = apply(after, inverse.value);
 				if (!back.ok) throw new Error(JSON.stringify(back.error));
-				expect(withoutAdded(back.value, body)).toEqual(before);
+				expect(withoutAdded(back.value, body, before)).toEqual(before);
 
 				const again = invert(after, inverse.value);
 				if (!again.ok) throw new Error(JSON.stringify(again.error));
@@ -110,14 +116,18 @@ test('what another changed meanwhile in another field stays', () => {
 });
 
 function visible(survey: Survey): unknown {
-	const kept = (table: Record<string, { removed?: boolean | undefined }>) =>
+	const kept = <T extends Marked>(table: Readonly<Record<string, T>> = {}) =>
 		Object.fromEntries(Object.entries(table).filter(([, entity]) => !entity.removed));
 	return {
 		...survey,
-		plans: kept(survey.plans),
-		sections: kept(survey.sections),
-		rounds: kept(survey.rounds),
-		leaks: kept(survey.leaks),
-		systemTests: kept(survey.systemTests)
+		plans: kept(survey.plans as Record<string, Marked>),
+		sections: kept(survey.sections as Record<string, Marked>),
+		rounds: kept(survey.rounds as Record<string, Marked>),
+		leaks: kept(survey.leaks as Record<string, Marked>),
+		systemTests: kept(survey.systemTests as Record<string, Marked>),
+		areas: kept(survey.areas as Record<string, Marked>),
+		roomChecks: kept(survey.roomChecks as Record<string, Marked>),
+		windows: kept(survey.windows as Record<string, Marked>),
+		adjustments: kept(survey.adjustments as Record<string, Marked>)
 	};
 }

@@ -1,7 +1,8 @@
 import { ok, refuse, type Result } from '../units/result.ts';
 import type { CommandBody } from './command.ts';
+import { entityCommand, removal, type EntityCommand, type EntityKind } from './entities.ts';
 import { find } from './ids.ts';
-import type { Survey } from './schema.ts';
+import type { Leak, Survey } from './schema.ts';
 
 /**
  * The command that takes another back: applied after it, the survey is as it was before, and what
@@ -12,6 +13,31 @@ import type { Survey } from './schema.ts';
  * command did not fit the survey
  */
 export function invert(before: Survey, body: CommandBody): Result<CommandBody> {
+	const command = entityCommand(body);
+	if (command) return invertEntity(before, body, command);
+	return invertOther(before, body as Exclude<CommandBody, { kind: EntityKind }>);
+}
+
+function invertEntity(
+	before: Survey,
+	body: CommandBody,
+	command: EntityCommand
+): Result<CommandBody> {
+	if (command.verb === 'add') return ok(removal(command, 'remove'));
+	const entity = find<{ removed?: boolean }>(
+		(before[command.table] ?? {}) as Record<string, { removed?: boolean }>,
+		command.id
+	);
+	if (!entity) return refuse('entity-unknown', { id: command.id });
+	if (command.verb === 'set')
+		return ok({ ...body, changes: previous(entity, command.changes) } as CommandBody);
+	return ok(removal(command, entity.removed ? 'remove' : 'restore'));
+}
+
+function invertOther(
+	before: Survey,
+	body: Exclude<CommandBody, { kind: EntityKind }>
+): Result<CommandBody> {
 	switch (body.kind) {
 		case 'start-site':
 			return refuse('not-undoable', { kind: body.kind });
@@ -23,82 +49,32 @@ export function invert(before: Survey, body: CommandBody): Result<CommandBody> {
 			return ok({ ...body, changes: previous(before.prices, body.changes) });
 		case 'set-starting-values':
 			return ok({ ...body, changes: previous(before.startingValues, body.changes) });
-		case 'add-plan':
-			return ok({ kind: 'remove-plan', planId: body.plan.id });
-		case 'remove-plan':
-		case 'restore-plan':
-			return of(before.plans, body.planId, ({ removed }) => ({
-				kind: removed ? 'remove-plan' : 'restore-plan',
-				planId: body.planId
-			}));
-		case 'set-plan':
-			return of(before.plans, body.planId, (plan) => ({
-				...body,
-				changes: previous(plan, body.changes)
-			}));
-		case 'add-section':
-			return ok({ kind: 'remove-section', sectionId: body.section.id });
-		case 'remove-section':
-		case 'restore-section':
-			return of(before.sections, body.sectionId, ({ removed }) => ({
-				kind: removed ? 'remove-section' : 'restore-section',
-				sectionId: body.sectionId
-			}));
-		case 'set-section':
-			return of(before.sections, body.sectionId, (section) => ({
-				...body,
-				changes: previous(section, body.changes)
-			}));
-		case 'add-round':
-			return ok({ kind: 'remove-round', roundId: body.round.id });
-		case 'remove-round':
-		case 'restore-round':
-			return of(before.rounds, body.roundId, ({ removed }) => ({
-				kind: removed ? 'remove-round' : 'restore-round',
-				roundId: body.roundId
-			}));
-		case 'set-round':
-			return of(before.rounds, body.roundId, (round) => ({
-				...body,
-				changes: previous(round, body.changes)
-			}));
-		case 'add-leak':
-			return ok({ kind: 'remove-leak', leakId: body.leak.id });
-		case 'remove-leak':
-		case 'restore-leak':
-			return of(before.leaks, body.leakId, ({ removed }) => ({
-				kind: removed ? 'remove-leak' : 'restore-leak',
-				leakId: body.leakId
-			}));
-		case 'set-leak':
-			return of(before.leaks, body.leakId, (leak) => ({
-				...body,
-				changes: previous(leak, body.changes)
-			}));
+		case 'set-mend-plan':
+			return ok({ ...body, changes: previous(before.mendPlan ?? {}, body.changes) });
 		case 'move-pin':
-			return of(before.leaks, body.leakId, ({ planId, at }) => ({
+			return ofLeak(before, body.leakId, ({ planId, at }) => ({
 				kind: 'set-leak',
 				leakId: body.leakId,
 				changes: { planId: planId ?? null, at: at ?? null }
 			}));
 		case 'record-sighting':
-			return of(before.leaks, body.leakId, (leak) => ({
+			return ofLeak(before, body.leakId, (leak) => ({
 				...body,
 				sighting: find(leak.sightings, body.roundId) ?? null
 			}));
 		case 'log-mending':
-			return of(before.leaks, body.leakId, (leak) => ({
+			return ofLeak(before, body.leakId, (leak) => ({
 				...body,
 				changes: previous(find(leak.mendings, body.roundId) ?? {}, body.changes)
 			}));
-		case 'add-system-test':
-			return ok({ kind: 'remove-system-test', testId: body.test.id });
-		case 'remove-system-test':
-		case 'restore-system-test':
-			return of(before.systemTests, body.testId, ({ removed }) => ({
-				kind: removed ? 'remove-system-test' : 'restore-system-test',
-				testId: body.testId
-			}));
+		case 'add-photo':
+			return ok({ kind: 'remove-photo', leakId: body.leakId, photoId: body.photo.id });
+		case 'remove-photo':
+		case 'restore-photo': {
+			const photo = find(find(before.leaks, body.leakId)?.photos ?? {}, body.photoId);
+			if (!photo) return refuse('entity-unknown', { id: body.photoId });
+			return ok({ ...body, kind: photo.removed ? 'remove-photo' : 'restore-photo' });
+		}
 	}
 }
 
@@ -112,11 +88,11 @@ function previous<C extends object>(entity: object, changes: C): C {
 	) as C;
 }
 
-function of<T>(
-	table: Readonly<Record<string, T>>,
+function ofLeak(
+	survey: Survey,
 	id: string,
-	inverse: (entity: T) => CommandBody
+	inverse: (leak: Leak) => CommandBody
 ): Result<CommandBody> {
-	const entity = find(table, id);
-	return entity ? ok(inverse(entity)) : refuse('entity-unknown', { id });
+	const leak = find(survey.leaks, id);
+	return leak ? ok(inverse(leak)) : refuse('entity-unknown', { id });
 }

@@ -36,7 +36,18 @@ export type Site = z.infer<typeof Site>;
 export const SoapBand = z.object({ lowMm: Amount, highMm: Amount });
 export const StartingValues = z.object({
 	/** Bands that differ from our starting ones, by soap response. */
-	soapBands: z.record(z.string().max(40), SoapBand)
+	soapBands: z.record(z.string().max(40), SoapBand),
+	/** All estimates multiplied to meet a system test: chosen, recorded, and undone by clearing it. */
+	scaling: z.object({ factor: z.number().positive().max(100), systemTestId: Id }).optional(),
+	/** Minutes, parts cost and cure time by action, where they differ from ours. */
+	jobs: z
+		.record(z.string().max(40), z.object({ minutes: Amount, partsCost: Amount, cureHours: Amount }))
+		.optional(),
+	/** Columns of the work-order table: field by heading. */
+	workOrderColumns: z
+		.array(z.object({ heading: z.string().max(100), field: z.string().max(40) }))
+		.max(60)
+		.optional()
 });
 export type StartingValues = z.infer<typeof StartingValues>;
 
@@ -55,8 +66,16 @@ export const Plan = z.object({
 	id: Id,
 	name: Name,
 	image: Blob.extend({ widthPx: z.int().positive(), heightPx: z.int().positive() }),
-	/** Where the walk starts and ends, as shares of the plan's width and height. */
+	/** Where the walk starts and ends. */
 	compressorRoom: PlanPoint.optional(),
+	/** A distance that is known on the plan. */
+	scale: z.object({ from: PlanPoint, to: PlanPoint, metres: z.number().positive() }).optional(),
+	/** Degrees clockwise from the top of the plan to north. */
+	northDegrees: z.number().min(0).max(360).optional(),
+	/** Building or floor, to sort plans by. */
+	level: Name.optional(),
+	/** The file it was made from, kept for print; `page` counts from 1. */
+	original: Blob.extend({ page: z.int().min(1).optional() }).optional(),
 	removed
 });
 export type Plan = z.infer<typeof Plan>;
@@ -71,6 +90,11 @@ export const Section = z.object({
 	/** Hours a year under pressure: a leak leaks at night too. */
 	pressurisedHoursPerYear: Amount.optional(),
 	volumeL: Amount.optional(),
+	isolateMinutes: Amount.optional(),
+	ventMinutes: Amount.optional(),
+	restoreMinutes: Amount.optional(),
+	/** Where its isolating valve is. */
+	valveAt: z.object({ planId: Id, at: PlanPoint }).optional(),
 	note: Text.optional(),
 	removed
 });
@@ -103,6 +127,33 @@ export const Mending = z.object({
 });
 export type Mending = z.infer<typeof Mending>;
 
+/** A picture of a leak or of its mending, kept as bytes by hash. */
+export const Photo = z.object({
+	id: Id,
+	image: Blob.extend({ widthPx: z.int().positive(), heightPx: z.int().positive() }),
+	roundId: Id,
+	of: z.enum(['leak', 'mending']),
+	takenAt: Instant,
+	caption: Name.optional(),
+	removed
+});
+export type Photo = z.infer<typeof Photo>;
+
+/** What a planner needs of one repair; what is absent comes from the action's starting values. */
+export const Job = z.object({
+	minutes: Amount.optional(),
+	/** In major units of the site's currency. */
+	partsCost: Amount.optional(),
+	/** Sealing compound sets with the air off. */
+	cureHours: Amount.optional(),
+	/** Some jobs need no venting, e.g. a plug-in coupling behind its own valve. */
+	ventFirst: z.boolean().optional(),
+	skill: Name.optional(),
+	/** In the plan whatever it saves, or left out of it whatever it saves. */
+	wish: z.enum(['always', 'never']).optional()
+});
+export type Job = z.infer<typeof Job>;
+
 export const Leak = z.object({
 	id: Id,
 	/** The number on the tag that hangs on the joint. */
@@ -117,13 +168,115 @@ export const Leak = z.object({
 	hazards: z.array(z.enum(HAZARDS)).max(HAZARDS.length),
 	sightings: z.record(Id, Sighting),
 	mendings: z.record(Id, Mending),
+	photos: z.record(Id, Photo).optional(),
+	job: Job.optional(),
 	removed
 });
 export type Leak = z.infer<typeof Leak>;
 
+/** What the sums of a round stand on; kept with it, so that a later tariff cannot rewrite it. */
+export const RoundConditions = z.object({
+	site: Site,
+	supply: Supply,
+	prices: Prices,
+	sections: z.record(
+		Id,
+		z.object({
+			pressureBarGauge: Amount.optional(),
+			pressurisedHoursPerYear: Amount.optional()
+		})
+	)
+});
+export type RoundConditions = z.infer<typeof RoundConditions>;
+
 /** One walk of the site. */
-export const Round = z.object({ id: Id, name: Name, startedAt: Instant, removed });
+export const Round = z.object({
+	id: Id,
+	name: Name,
+	startedAt: Instant,
+	/** Set when the round is closed by the next one; absent, the survey's own hold. */
+	conditions: RoundConditions.optional(),
+	removed
+});
 export type Round = z.infer<typeof Round>;
+
+/** An outline on a plan: what was walked and found tight, or where a section lies. */
+export const Area = z.object({
+	id: Id,
+	planId: Id,
+	outline: z.array(PlanPoint).min(3).max(500),
+	name: Name.optional(),
+	use: z.discriminatedUnion('kind', [
+		z.object({ kind: z.literal('walked-tight'), roundId: Id, walkedAt: Instant }),
+		z.object({ kind: z.literal('section'), sectionId: Id })
+	]),
+	removed
+});
+export type Area = z.infer<typeof Area>;
+
+/** One point of the short round through the compressor room. */
+export const ROOM_POINTS = [
+	'condensate-drain',
+	'timed-drain',
+	'intake-filter',
+	'oil-level',
+	'belt-tension',
+	'head-bolts',
+	'pump-joints'
+] as const;
+export const RoomCheck = z.object({
+	id: Id,
+	roundId: Id,
+	/** Which machine or vessel, as people there call it. */
+	machine: Name,
+	point: z.enum(ROOM_POINTS),
+	outcome: z.enum(['in-order', 'finding', 'not-done']),
+	rotaryScrew: z.boolean().optional(),
+	note: Text.optional(),
+	checkedAt: Instant,
+	mendedAt: Instant.optional(),
+	removed
+});
+export type RoomCheck = z.infer<typeof RoomCheck>;
+
+/** A time when air can be off. */
+export const ShutdownWindow = z.object({
+	id: Id,
+	name: Name,
+	startsAt: Instant,
+	minutes: Amount,
+	people: z.int().min(1).max(1000),
+	/** In major units of the site's currency. */
+	downtimeCostPerHour: Amount.optional(),
+	/** The air may stay off after it until the next morning, so that compound can cure. */
+	overnightOff: z.boolean(),
+	removed
+});
+export type ShutdownWindow = z.infer<typeof ShutdownWindow>;
+
+/** A change between rounds that is not of the leaks' making, entered by hand with its reason. */
+export const Adjustment = z.object({
+	id: Id,
+	roundId: Id,
+	what: Name,
+	reason: Text,
+	/** Added to the baseline; negative where the change draws less. */
+	energyKwhPerYear: z.number().min(-1e12).max(1e12),
+	removed
+});
+export type Adjustment = z.infer<typeof Adjustment>;
+
+/** What the planner is asked for, and which window each job was put into. */
+export const MendPlan = z.object({
+	/** In major units of the site's currency. */
+	budget: Amount.optional(),
+	horizonYears: z.number().positive().max(50).optional(),
+	/** Window by leak. */
+	windows: z.record(Id, Id).optional(),
+	/** How the plan was found, for whoever reads it later. */
+	foundBy: z.enum(['exact', 'greedy', 'hand']).optional()
+});
+export type MendPlan = z.infer<typeof MendPlan>;
 
 /** The whole survey: plain, immutable data; it changes by commands only. */
 export const Survey = z.object({
@@ -136,6 +289,12 @@ export const Survey = z.object({
 	sections: z.record(Id, Section),
 	rounds: z.record(Id, Round),
 	leaks: z.record(Id, Leak),
-	systemTests: z.record(Id, SystemTest)
+	systemTests: z.record(Id, SystemTest),
+	// Tables and values that a survey of the first days does not have.
+	areas: z.record(Id, Area).optional(),
+	roomChecks: z.record(Id, RoomCheck).optional(),
+	windows: z.record(Id, ShutdownWindow).optional(),
+	adjustments: z.record(Id, Adjustment).optional(),
+	mendPlan: MendPlan.optional()
 });
 export type Survey = z.infer<typeof Survey>;
