@@ -105,6 +105,16 @@ export function createFormat(settings: FormatSettings) {
 		/** To the last minor unit, for prices and for sums that must add up. */
 		moneyExact: (minor: number) => coin.format(minor / 10 ** decimals),
 
+		/** A price in major units, to as many digits as it has; or a sum before it is rounded. */
+		price: (major: number, mostDigits = 6) =>
+			new Intl.NumberFormat(locale, {
+				style: 'currency',
+				currency,
+				currencyDisplay: 'narrowSymbol',
+				minimumFractionDigits: Math.min(decimals, mostDigits),
+				maximumFractionDigits: mostDigits
+			}).format(major),
+
 		energy: (kwh: number) =>
 			Math.abs(kwh) >= 1e5
 				? withUnit(significant(kwh / 1000), 'MWh')
