@@ -180,6 +180,22 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'weights-add-up-to-nothing':
 		'There is nothing to share the total out by. Check that some leak has a flow and hours.',
 
+	// How sure, and the system test
+	'shared-error-out-of-range':
+		'A shared error is out of range[: {spread}; accepted {limits}]. Give it as a share, such as 0.2.',
+	'run-option-out-of-range':
+		'A setting of the interval is out of range[: {option} {value}; accepted {limits}]. Correct it.',
+	'test-leak-not-positive':
+		'The system test gives no leak above zero. Check its readings before comparing.',
+	'test-uncertainty-out-of-range':
+		'The uncertainty of the system test is out of range[: {relativeStandardUncertainty}; accepted {limits}]. Give it as a share, such as 0.1.',
+	'scaling-without-estimates':
+		'Every leak was measured, so there is no estimate to scale. Check the test instead.',
+	'scaling-below-measured':
+		'What was measured at the leaks is more than the system test found. Check the test and those readings.',
+	'uncertainty-worker-failed':
+		'The interval could not be worked out. Reload the page and try again.',
+
 	// Changing the survey
 	'entity-exists': 'This is in the survey already. Change the one that is there.',
 	'entity-unknown': 'This is no longer in the survey, or never was. Reload and try again.',
@@ -247,6 +263,7 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'image-too-many-pixels':
 		'The picture has too many pixels[: {megapixels}; at most {most}]. Save it smaller.',
 	'image-header-broken': 'The picture is damaged[ ({kind})]. Save it again and try once more.',
+	'image-cut-short': 'The picture ends too early: part of it is missing. Copy it again.',
 	'image-kind-known-not-read': '{kind} pictures are not read here. Save it as PNG, JPEG or SVG.',
 	'image-kind-unknown': 'This is not a picture that is read here. Use PNG, JPEG or SVG.',
 	'image-not-decoded': 'The picture could not be opened. Save it again as PNG or JPEG.',
