@@ -1,7 +1,7 @@
 import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 
-/** How an operation of the database goes wrong. */
-export type Fault = 'throws' | 'aborts' | 'connection-lost' | 'disk-full';
+/** How an operation of the database goes wrong; `aborts-late` does so when it seemed to have gone well. */
+export type Fault = 'throws' | 'aborts' | 'aborts-late' | 'connection-lost' | 'disk-full';
 
 const STORE_OPERATIONS = ['get', 'getAll', 'getAllKeys', 'count', 'put', 'delete'] as const;
 
@@ -22,16 +22,9 @@ export class FailingDatabase {
 	hits = 0;
 
 	constructor() {
-		for (const name of STORE_OPERATIONS) {
-			this.#wrap(IDBObjectStore.prototype, name, (store: IDBObjectStore) => {
-				if (this.#fault === 'aborts') store.transaction.abort();
-				if (this.#fault === 'connection-lost') store.transaction.db.close();
-			});
-		}
-		this.#wrap(IDBDatabase.prototype, 'transaction', (database: IDBDatabase) => {
-			if (this.#fault === 'connection-lost') database.close();
-		});
-		this.#wrap(IDBFactory.prototype, 'open', () => undefined);
+		for (const name of STORE_OPERATIONS) this.#wrap(IDBObjectStore.prototype, name);
+		this.#wrap(IDBDatabase.prototype, 'transaction');
+		this.#wrap(IDBFactory.prototype, 'open');
 	}
 
 	failFrom(first: number, count: number, fault: Fault): void {
@@ -61,25 +54,34 @@ export class FailingDatabase {
 		for (const undo of this.#undo) undo();
 	}
 
-	#wrap<T extends object>(prototype: T, name: keyof T & string, before: (self: T) => void): void {
+	#wrap<T extends object>(prototype: T, name: keyof T & string): void {
 		const original = Reflect.get(prototype, name) as (...given: unknown[]) => unknown;
-		const strikes = (): boolean => {
-			if (this.#sparing) return false;
-			this.#done++;
-			const strikes = this.#done >= this.#from && this.#done < this.#until;
-			if (strikes) this.hits++;
-			return strikes;
-		};
-		const errorName = (): string =>
-			this.#fault === 'disk-full' ? 'QuotaExceededError' : 'UnknownError';
+		const operate = (self: T, given: unknown[]): unknown => this.#operate(self, original, given);
 		Reflect.set(prototype, name, function (this: T, ...given: unknown[]) {
-			// Making the stores is the database's own transaction, inside `open`.
-			if (given[1] !== 'versionchange' && strikes()) {
-				before(this);
-				throw new DOMException('made to fail', errorName());
-			}
-			return Reflect.apply(original, this, given);
+			return operate(this, given);
 		});
 		this.#undo.push(() => Reflect.set(prototype, name, original));
+	}
+
+	#operate(self: object, original: (...given: unknown[]) => unknown, given: unknown[]): unknown {
+		// Making the stores is the database's own transaction, inside `open`.
+		const spared = this.#sparing || given[1] === 'versionchange';
+		if (!spared) this.#done++;
+		if (spared || this.#done < this.#from || this.#done >= this.#until) {
+			return Reflect.apply(original, self, given);
+		}
+		this.hits++;
+		const transaction = self instanceof IDBObjectStore ? self.transaction : undefined;
+		if (this.#fault === 'aborts-late' && transaction) {
+			const request = Reflect.apply(original, self, given) as EventTarget;
+			request.addEventListener('success', () => transaction.abort());
+			return request;
+		}
+		if (this.#fault === 'aborts') transaction?.abort();
+		if (this.#fault === 'connection-lost') {
+			(self instanceof IDBDatabase ? self : transaction?.db)?.close();
+		}
+		const name = this.#fault === 'disk-full' ? 'QuotaExceededError' : 'UnknownError';
+		throw new DOMException('made to fail', name);
 	}
 }

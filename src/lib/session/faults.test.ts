@@ -121,7 +121,13 @@ async function dayWithFault(siteId: string, first: number, count: number, fault:
 }
 
 describe('nothing is lost and nothing is called saved that is not', () => {
-	const faults: readonly Fault[] = ['throws', 'aborts', 'connection-lost', 'disk-full'];
+	const faults: readonly Fault[] = [
+		'throws',
+		'aborts',
+		'aborts-late',
+		'connection-lost',
+		'disk-full'
+	];
 	test.each(faults.flatMap((fault) => [1, 60].map((count) => [fault, count] as const)))(
 		'with the fault "%s" on %i operations in a row, wherever it begins',
 		async (fault, count) => {

@@ -1,12 +1,13 @@
 /**
- * The kinds of picture that a survey holds, by the ending of their entry in the file. A picture is
+ * The kinds of picture that a survey holds (a plan's original may be a PDF), by the ending of their entry in the file. A picture is
  * only ever shown as one of these, whatever a file says that it is.
  */
 const MEDIA_TYPES: Readonly<Record<string, string>> = {
 	png: 'image/png',
 	jpg: 'image/jpeg',
 	svg: 'image/svg+xml',
-	webp: 'image/webp'
+	webp: 'image/webp',
+	pdf: 'application/pdf'
 };
 
 export const UNKNOWN_MEDIA_TYPE = 'application/octet-stream';

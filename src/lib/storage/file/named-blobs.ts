@@ -6,18 +6,22 @@ export interface NamedBlob {
 	readonly mediaType: string;
 }
 
-/** The pictures that commands name, each once: also replaced ones, since undo brings them back. */
+const HASH = /^[0-9a-f]{64}$/;
+
+/**
+ * The pictures that commands name, each once: also replaced ones, since undo brings them back. They
+ * are found by their shape wherever they stand, so that no new kind of command can be forgotten.
+ */
 export function blobsNamedBy(commands: readonly Command[]): NamedBlob[] {
 	const named = new Map<string, NamedBlob>();
-	const add = (image: NamedBlob | null | undefined): void => {
-		if (image) named.set(image.sha256, { sha256: image.sha256, mediaType: image.mediaType });
-	};
-	for (const { body } of commands) {
-		if (body.kind === 'add-plan') add(body.plan.image);
-		else if (body.kind === 'set-plan') add(body.changes.image);
-		else if (body.kind === 'start-site') {
-			for (const plan of Object.values(body.survey.plans)) add(plan.image);
+	const visit = (value: unknown): void => {
+		if (typeof value !== 'object' || value === null) return;
+		const { sha256, mediaType } = value as { sha256?: unknown; mediaType?: unknown };
+		if (typeof sha256 === 'string' && HASH.test(sha256) && typeof mediaType === 'string') {
+			named.set(sha256, { sha256, mediaType });
 		}
-	}
+		for (const member of Object.values(value)) visit(member);
+	};
+	for (const { body } of commands) visit(body);
 	return [...named.values()];
 }

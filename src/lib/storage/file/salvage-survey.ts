@@ -1,16 +1,8 @@
 import { z } from 'zod';
+import { ENTITIES } from '#lib/core/survey/entities.ts';
 import type { Quarantined } from '#lib/core/survey/log.ts';
-import { Leak, Plan, Round, Section, Survey } from '#lib/core/survey/schema.ts';
-import { SystemTest } from '#lib/core/survey/system-test-schema.ts';
+import { Survey } from '#lib/core/survey/schema.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
-
-const TABLES = {
-	plans: Plan,
-	sections: Section,
-	rounds: Round,
-	leaks: Leak,
-	systemTests: SystemTest
-} as const;
 
 /**
  * Reads a survey that came from outside. A record of a table that does not parse, or that stands
@@ -25,11 +17,11 @@ export function salvageSurvey(
 	if (!outer.success) return refuse('survey-invalid', { field: '' });
 	const quarantined: Quarantined[] = [];
 	const cleaned: Record<string, unknown> = { ...outer.data };
-	for (const [name, shape] of Object.entries(TABLES)) {
+	for (const { table: name, schema } of Object.values(ENTITIES)) {
 		const table = cleaned[name];
 		if (typeof table !== 'object' || table === null) continue;
 		const kept = Object.entries(table).filter(([id, entry]) => {
-			const reason = faultOf(shape, id, entry);
+			const reason = faultOf(schema, id, entry);
 			if (reason !== undefined) quarantined.push({ entry, reason: `${name}.${id}.${reason}` });
 			return reason === undefined;
 		});
@@ -40,8 +32,12 @@ export function salvageSurvey(
 	return refuse('survey-invalid', { field: parsed.error.issues[0]?.path.join('.') ?? '' });
 }
 
-function faultOf(shape: z.ZodType<{ id: string }>, id: string, entry: unknown): string | undefined {
-	const parsed = shape.safeParse(entry);
+function faultOf(
+	schema: z.ZodType<{ id: string }>,
+	id: string,
+	entry: unknown
+): string | undefined {
+	const parsed = schema.safeParse(entry);
 	if (!parsed.success) {
 		const issue = parsed.error.issues[0];
 		return `${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''}`;
