@@ -3,7 +3,8 @@ import { readImageHeader } from './image-header.ts';
 
 /** Headers written out by hand from the formats' specifications (from memory), 640 × 480. */
 const png = [0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52];
-const pngSize = [0, 0, 2, 0x80, 0, 0, 1, 0xe0];
+const pngSize = [0, 0, 2, 0x80, 0, 0, 1, 0xe0, 8, 2, 0, 0, 0, 1, 2, 3, 4];
+const pngEnd = [0, 0, 0, 0, 0x49, 0x45, 0x4e, 0x44, 0xae, 0x42, 0x60, 0x82];
 const jpeg = [
 	...[0xff, 0xd8, 0xff, 0xe0, 0, 4, 1, 2], // an application segment to step over
 	...[0xff, 0xc4, 0, 3, 0], // Huffman tables, whose marker lies among the frame markers
@@ -11,7 +12,7 @@ const jpeg = [
 ];
 const webp = (chunk: string, ...body: number[]) => [
 	...text('RIFF'),
-	...[0, 0, 0, 0],
+	...[body.length + 24, 0, 0, 0],
 	...text('WEBP'),
 	...text(chunk),
 	...[0, 0, 0, 0],
@@ -21,7 +22,7 @@ const webp = (chunk: string, ...body: number[]) => [
 
 test('a PNG, a JPEG and the three kinds of WebP state their size', () => {
 	for (const bytes of [
-		[...png, ...pngSize],
+		[...png, ...pngSize, ...pngEnd],
 		jpeg,
 		webp('VP8 ', 0, 0, 0, 0x9d, 0x01, 0x2a, 0x80, 2, 0xe0, 1),
 		webp('VP8L', 0x2f, 0x7f, 0xc2, 0x77, 0),
@@ -65,7 +66,11 @@ test('kinds that browsers do not all show are refused by name', () => {
 });
 
 test('a header cut anywhere is refused, never read past its end', () => {
-	for (const whole of [[...png, ...pngSize], jpeg.slice(0, -5), webp('VP8X').slice(0, 30)])
+	for (const whole of [
+		[...png, ...pngSize, ...pngEnd],
+		jpeg.slice(0, -5),
+		webp('VP8X').slice(0, 30)
+	])
 		for (let length = 1; length < whole.length; length += 1) {
 			const header = readImageHeader(new Uint8Array(whole.slice(0, length)));
 			expect(header.ok, `${length} bytes`).toBe(false);

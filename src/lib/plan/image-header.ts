@@ -18,7 +18,7 @@ const DRAWING_HEAD_BYTES = 65_536;
  * decoded. The name of the file and what the sender says of its kind are not trusted.
  *
  * @returns a refusal `image-kind-known-not-read` for kinds that a browser cannot be relied on to
- * show, `image-kind-unknown` or `image-header-broken`
+ * show, `image-kind-unknown`, `image-header-broken` or `image-cut-short`
  */
 export function readImageHeader(bytes: Uint8Array): Result<ImageHeader> {
 	const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -34,7 +34,19 @@ export function readImageHeader(bytes: Uint8Array): Result<ImageHeader> {
 /** @source PNG specification, W3C, 11.2.1 IHDR (from memory) */
 function readPng(view: DataView): Result<ImageHeader> {
 	if (view.byteLength < 24) return refuse('image-header-broken', { kind: 'PNG' });
+	if (!endsAsPng(view)) return refuse('image-cut-short', { kind: 'PNG' });
 	return sized('image/png', 'PNG', view.getUint32(16), view.getUint32(20));
+}
+
+/** Whether the chunks lead to the end chunk: browsers draw what is left of a cut picture. */
+function endsAsPng(view: DataView): boolean {
+	const END = 0x49454e44;
+	let at = 8;
+	while (at + 12 <= view.byteLength) {
+		if (view.getUint32(at + 4) === END) return true;
+		at += 12 + view.getUint32(at);
+	}
+	return false;
 }
 
 /**
@@ -59,6 +71,8 @@ function readJpeg(view: DataView): Result<ImageHeader> {
 /** @source RFC 9649, 2.5 to 2.7 (from memory) */
 function readWebp(view: DataView, bytes: Uint8Array): Result<ImageHeader> {
 	if (view.byteLength < 30) return refuse('image-header-broken', { kind: 'WebP' });
+	if (8 + view.getUint32(4, true) > view.byteLength)
+		return refuse('image-cut-short', { kind: 'WebP' });
 	switch (ascii(bytes, 12, 4)) {
 		case 'VP8 ':
 			return sized(
