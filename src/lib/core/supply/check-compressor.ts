@@ -5,6 +5,7 @@ import type { Compressor, Control, Curve, Cycling } from './compressor.ts';
  * Says whether a compressor's figures can be computed with.
  * @param compressor as entered
  * @returns the compressor itself, or the first figure that cannot be
+ * @validity any figures: this is what says whether the formulas of the control may be used
  * @source definitions of the fields; METHOD S6, S7, S8, S9
  */
 export function checkCompressor(compressor: Compressor): Result<Compressor> {

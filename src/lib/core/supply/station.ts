@@ -30,6 +30,7 @@ export interface ReadyStation {
  * @param station as entered
  * @param inlet absolute pressure of the air at the compressors' inlets, Pa
  * @returns the station, ready to compute with
+ * @validity at least one compressor, each within its own ranges; volumes ≥ 0
  * @source METHOD S5, S10
  */
 export function readyStation(station: Station, inlet: PascalAbsolute): Result<ReadyStation> {
@@ -62,6 +63,7 @@ export function readyStation(station: Station, inlet: PascalAbsolute): Result<Re
  * @param compressor one of its machines
  * @param setPressureBarGauge set pressure, bar gauge, > 0
  * @returns factor on the power while compressing
+ * @validity set pressure > 0, within a bar or so of the rated one
  * @source METHOD S3
  */
 export function factorAt(

@@ -31,6 +31,7 @@ export interface ReadyYear {
  * @param supply as entered
  * @param inlet absolute pressure of the air at the compressors' inlets, Pa
  * @returns the year, ready to compute with
+ * @validity as `readyStation`, `yearOfParts` and `checkPurge`
  * @source METHOD S10, S11, S14
  */
 export function readyYear(supply: SupplyYear, inlet: PascalAbsolute): Result<ReadyYear> {
