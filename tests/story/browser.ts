@@ -45,7 +45,10 @@ export async function goTo(page: Page, place: 'Set up' | 'Walk' | 'Weigh' | 'Men
 
 /** Waits until the app says that everything is on the disk. */
 export async function saved(page: Page): Promise<void> {
-	await page.getByRole('status').filter({ hasText: /^Saved$/ }).waitFor();
+	await page
+		.getByRole('status')
+		.filter({ hasText: /^Saved$/ })
+		.waitFor();
 }
 
 /** Keeps a picture for a person to look at, outside the repository's files. */
