@@ -34,7 +34,22 @@ async function show() {
 	const screen = await render(RankedTable, {
 		rows: ROWS,
 		format,
-		leakHref: (leakId: string) => `#${leakId}`
+		leakHref: (leakId: string) => `#${leakId}`,
+		workOut: (leakId: string) => ({
+			id: 'cost-per-year' as const,
+			value: 90000,
+			unit: 'minor' as const,
+			method: 'M2',
+			inputs: [
+				{
+					id: 'energy-price' as const,
+					value: 0.2,
+					unit: 'currency/kWh' as const,
+					origin: { kind: 'cited' as const, source: `the sheet of ${leakId}` },
+					inputs: []
+				}
+			]
+		})
 	});
 	const tags = () =>
 		[...screen.container.querySelectorAll('tbody th a')].map((link) => link.getAttribute('href'));
@@ -71,4 +86,14 @@ test('on a phone nothing is wider than the screen', async () => {
 	await page.viewport(360, 740);
 	await expect.element(screen.getByText('Place 5')).toBeVisible();
 	expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(360);
+});
+
+test('a figure opens to its working, down to where an input came from', async () => {
+	const { screen } = await show();
+	await screen.getByRole('button', { name: '€900, show the working' }).click();
+	const dialog = screen.getByRole('dialog', { name: 'How this was worked out' });
+	await expect.element(dialog.getByText('rule M2')).toBeVisible();
+	await expect.element(dialog.getByText('source: the sheet of leak-5')).toBeVisible();
+	await dialog.getByRole('button', { name: 'Close' }).click();
+	await expect.element(dialog).not.toBeInTheDocument();
 });
