@@ -35,7 +35,7 @@ export default defineConfig({
 	build: { assetsInlineLimit: 0 },
 	// Everything imported lazily or from a worker is listed: a dependency that Vite discovers late
 	// reloads the page, which hangs browser tests on a cold cache (every fresh clone).
-	optimizeDeps: { include: ['fflate', 'idb', 'jspdf', 'leaflet', 'zod'] },
+	optimizeDeps: { include: ['fflate', 'idb', 'jspdf', 'leaflet', 'marked', 'zod'] },
 	test: {
 		projects: [
 			{
