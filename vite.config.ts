@@ -35,7 +35,25 @@ export default defineConfig({
 	build: { assetsInlineLimit: 0 },
 	// Everything imported lazily or from a worker is listed: a dependency that Vite discovers late
 	// reloads the page, which hangs browser tests on a cold cache (every fresh clone).
-	optimizeDeps: { include: ['fflate', 'idb', 'jspdf', 'leaflet', 'marked', 'zod'] },
+	optimizeDeps: {
+		include: [
+			'd3-array',
+			'd3-scale',
+			'd3-shape',
+			'fflate',
+			'highs',
+			'ical-generator',
+			'idb',
+			'jspdf',
+			'leaflet',
+			'marked',
+			'papaparse',
+			'pdfjs-dist',
+			'qrcode-generator',
+			'write-excel-file/browser',
+			'zod'
+		]
+	},
 	test: {
 		projects: [
 			{
