@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { CommandBody } from '#lib/core/survey/command.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
@@ -150,30 +150,36 @@ describe('nothing is lost and nothing is called saved that is not', () => {
 	);
 });
 
-test('a site is opened or refused, whatever fails while it opens', async () => {
-	for (const count of [1, 20]) {
-		let refused = 0;
-		for (let first = 1; ; first++) {
-			const siteId = await newSite();
-			database.failFrom(first, count, 'throws');
-			const opened = await visit().open(siteId);
-			const { hits } = database;
-			database.heal();
-			if (opened.ok) {
-				await opened.value.settled();
-				expect(Object.keys(opened.value.survey.rounds)).toHaveLength(1);
-				await opened.value.close();
-			} else {
-				refused++;
-				expect(['storage-unavailable', 'read-failed', 'write-failed']).toContain(opened.error.code);
+test(
+	'a site is opened or refused, whatever fails while it opens',
+	{ timeout: 30_000 },
+	async () => {
+		for (const count of [1, 20]) {
+			let refused = 0;
+			for (let first = 1; ; first++) {
+				const siteId = await newSite();
+				database.failFrom(first, count, 'throws');
+				const opened = await visit().open(siteId);
+				const { hits } = database;
+				database.heal();
+				if (opened.ok) {
+					await opened.value.settled();
+					expect(Object.keys(opened.value.survey.rounds)).toHaveLength(1);
+					await opened.value.close();
+				} else {
+					refused++;
+					expect(['storage-unavailable', 'read-failed', 'write-failed']).toContain(
+						opened.error.code
+					);
+				}
+				if (hits === 0) break;
 			}
-			if (hits === 0) break;
+			expect(refused > 0).toBe(count > 1);
 		}
-		expect(refused > 0).toBe(count > 1);
 	}
-});
+);
 
-test('a file is taken in whole or not at all, whatever fails', async () => {
+test('a file is taken in whole or not at all, whatever fails', { timeout: 30_000 }, async () => {
 	const siteId = await newSite();
 	const opened = await visit().open(siteId);
 	if (!opened.ok) throw new Error(opened.error.code);
@@ -201,29 +207,35 @@ test('a file is taken in whole or not at all, whatever fails', async () => {
 	expect(refused).toBeGreaterThan(3);
 });
 
-test('a picture that does not fit the disk does not hold up what does', async () => {
-	const siteId = await newSite();
-	const store = new IndexedDbStore([0]);
-	stores.push(store);
-	const write = store.write.bind(store);
-	store.write = (id, batch) =>
-		batch.blobs.length > 0
-			? Promise.resolve({ ok: false, error: { code: 'storage-full' } })
-			: write(id, batch);
-	const opened = await new Sites(store).open(siteId);
-	if (!opened.ok) throw new Error(opened.error.code);
-	const survey = opened.value;
-	for (const act of DAY.slice(0, 2)) act(survey);
-	await said(survey);
-	survey.retry();
-	await new Promise((resolve) => setTimeout(resolve, 50));
-	expect(survey.saveState).toEqual({ kind: 'not-saved', refusal: { code: 'storage-full' } });
-	expect(Object.keys((await onDisk(siteId)).leaks)).toEqual(['leak-a']);
-	const file = await readSurveyFile(await survey.toFile());
-	expect(file.ok && file.value.blobs.map(({ sha256 }) => sha256)).toEqual([picture.sha256]);
-	store.write = write;
-	survey.retry();
-	await survey.settled();
-	expect(Object.keys((await onDisk(siteId)).plans)).toEqual(['plan-1']);
-	await survey.close();
-});
+test(
+	'a picture that does not fit the disk does not hold up what does',
+	{ timeout: 30_000 },
+	async () => {
+		const siteId = await newSite();
+		const store = new IndexedDbStore([0]);
+		stores.push(store);
+		const write = store.write.bind(store);
+		store.write = (id, batch) =>
+			batch.blobs.length > 0
+				? Promise.resolve({ ok: false, error: { code: 'storage-full' } })
+				: write(id, batch);
+		const opened = await new Sites(store).open(siteId);
+		if (!opened.ok) throw new Error(opened.error.code);
+		const survey = opened.value;
+		for (const act of DAY.slice(0, 2)) act(survey);
+		await said(survey);
+		survey.retry();
+		await vi.waitFor(
+			async () => expect(Object.keys((await onDisk(siteId)).leaks)).toEqual(['leak-a']),
+			{ timeout: 10_000 }
+		);
+		expect(survey.saveState).toEqual({ kind: 'not-saved', refusal: { code: 'storage-full' } });
+		const file = await readSurveyFile(await survey.toFile());
+		expect(file.ok && file.value.blobs.map(({ sha256 }) => sha256)).toEqual([picture.sha256]);
+		store.write = write;
+		survey.retry();
+		await survey.settled();
+		expect(Object.keys((await onDisk(siteId)).plans)).toEqual(['plan-1']);
+		await survey.close();
+	}
+);

@@ -1,5 +1,6 @@
-import { apply } from '#lib/core/survey/apply.ts';
+import { applyTo } from '#lib/core/survey/apply.ts';
 import { CommandBody, type Command, type CommandKind } from '#lib/core/survey/command.ts';
+import { Draft } from '#lib/core/survey/draft.ts';
 import { invert } from '#lib/core/survey/invert.ts';
 import { latestRound } from '#lib/core/survey/leak-state.ts';
 import { readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
@@ -191,11 +192,11 @@ export class OpenSurvey {
 		const { device, newId, now } = this.#identity;
 		const at = now();
 		const step = entries.length > 1 ? newId('step') : undefined;
-		let survey = this.#log.survey;
+		const draft = new Draft(this.#log.survey);
 		const done: Reversible[] = [];
 		for (const [index, { body, undoes, redoes }] of entries.entries()) {
-			const inverse = invert(survey, body);
-			const applied = apply(survey, body);
+			const inverse = invert(draft.survey, body);
+			const applied = applyTo(draft, body);
 			if (!applied.ok) return applied;
 			if (!inverse.ok) return inverse;
 			const time = this.#log.nextTime + index;
@@ -210,11 +211,10 @@ export class OpenSurvey {
 				body
 			};
 			done.push({ command, inverse: inverse.value });
-			survey = applied.value;
 		}
 		if (done.length === 0) return ok(null);
 		const commands = done.map(({ command }) => command);
-		this.#log.append(commands, survey);
+		this.#log.append(commands, draft.finish());
 		for (const each of done) this.#history.tell(each);
 		this.#show();
 		this.#queue.add({ commands, blobs: blobs.map(plainBlob) });

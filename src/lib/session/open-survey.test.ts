@@ -15,6 +15,9 @@ import { Sites } from './sites.svelte.ts';
 const bytes = new Uint8Array([137, 80, 78, 71, 1, 2, 3]);
 const picture = { sha256: await sha256Hex(bytes), mediaType: 'image/png', bytes };
 
+/** A machine with much else to do still gets there. */
+const SLOW = { timeout: 20_000 };
+
 let stores: IndexedDbStore[];
 let held: OpenSurvey[];
 beforeEach(() => {
@@ -239,7 +242,7 @@ function visible(survey: Survey) {
 	return { leaks: leaks.map(({ id }) => id), note: survey.site.note };
 }
 
-describe('two tabs with one site', () => {
+describe('two tabs with one site', { timeout: 30_000 }, () => {
 	test('come to the same survey, whatever they do by turns, and overwrite nothing', async () => {
 		const { sites, siteId } = await newSite();
 		const tabs = [await open(sites, siteId), await open(visit(), siteId)] as const;
@@ -251,8 +254,8 @@ describe('two tabs with one site', () => {
 			if (wait) await tabs[first ? 0 : 1].settled();
 		}
 		for (const tab of tabs) await tab.settled();
-		await vi.waitFor(() => expect(tabs[0].commandCount).toBe(accepted + 1));
-		await vi.waitFor(() => expect(tabs[1].commandCount).toBe(accepted + 1));
+		await vi.waitFor(() => expect(tabs[0].commandCount).toBe(accepted + 1), SLOW);
+		await vi.waitFor(() => expect(tabs[1].commandCount).toBe(accepted + 1), SLOW);
 		expect(tabs[0].survey).toEqual(tabs[1].survey);
 		expect(tabs[0].conflicts).toEqual(tabs[1].conflicts);
 		const again = await open(visit(), siteId);
@@ -261,7 +264,7 @@ describe('two tabs with one site', () => {
 	});
 });
 
-describe('a long log', () => {
+describe('a long log', { timeout: 60_000 }, () => {
 	test('is not replayed on opening, and the last fifty steps can still be taken back', async () => {
 		const { sites, siteId } = await newSite();
 		const survey = await open(sites, siteId);
@@ -275,7 +278,7 @@ describe('a long log', () => {
 			const site = store && (await given(store.openSite(siteId)));
 			expect(site?.checkpoint).toBeDefined();
 			expect(site?.tail.length).toBeLessThan(300);
-		});
+		}, SLOW);
 		const again = await open(visit(), siteId);
 		expect(again.survey).toEqual(survey.survey);
 		for (let step = 0; step < 50; step++) expect(again.undo().ok).toBe(true);
@@ -283,7 +286,7 @@ describe('a long log', () => {
 		const opened = await given(readSurveyFile(await again.toFile()));
 		expect(opened.commands).toHaveLength(751);
 		expect(opened.survey).toEqual(again.survey);
-	}, 20_000);
+	});
 
 	test('from a file is opened from its checkpoint too', async () => {
 		const { sites, siteId } = await newSite();

@@ -170,7 +170,7 @@ describe('a checkpoint', () => {
 	});
 });
 
-describe('when the database fails', () => {
+describe('when the database fails', { timeout: 30_000 }, () => {
 	const fail = (name: string) => () => {
 		throw new DOMException('made to fail', name);
 	};
