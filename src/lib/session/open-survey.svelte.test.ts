@@ -2,8 +2,7 @@ import { flushSync } from 'svelte';
 import { expect, test } from 'vitest';
 import type { CommandBody } from '#lib/core/survey/command.ts';
 import { IndexedDbStore } from '#lib/storage/indexed-db/indexed-db-store.ts';
-import { createSite, openFile, openSite, removeSite, sites } from './sites.svelte.ts';
-import { Sites } from './sites.svelte.ts';
+import { openSite, sites, Sites } from './sites.svelte.ts';
 
 const leak: CommandBody = {
 	kind: 'add-leak',
@@ -11,7 +10,7 @@ const leak: CommandBody = {
 };
 
 async function newSite(): Promise<string> {
-	const made = await createSite('Tonwerk Nord', 'EUR');
+	const made = await sites.create('Tonwerk Nord', 'EUR', 'Round 1');
 	if (!made.ok) throw new Error(made.error.code);
 	return made.value;
 }
@@ -69,8 +68,11 @@ test('a file goes out and comes in again with the browser’s own database', asy
 	opened.value.do(leak);
 	const file = await opened.value.toFile();
 	await opened.value.close();
-	await removeSite(siteId);
+	await sites.remove(siteId);
 	expect(sites.list.some(({ id }) => id === siteId)).toBe(false);
-	expect(await openFile(file)).toMatchObject({ ok: true, value: { siteId, addedCommands: 0 } });
+	expect(await sites.takeFile(file)).toMatchObject({
+		ok: true,
+		value: { siteId, addedCommands: 0 }
+	});
 	expect(sites.list.find(({ id }) => id === siteId)?.counts.leaks).toBe(1);
 });

@@ -65,6 +65,7 @@ export class Sites {
 		return ok(survey.site.id);
 	}
 
+	/** Takes a survey file in: as a new site, or merged into the one of that id that is here. */
 	async takeFile(bytes: Uint8Array): Promise<Result<FileTaken>> {
 		const taken = await takeFile(this.#store, bytes, now());
 		if (taken.ok) await this.load();
@@ -93,23 +94,6 @@ export class Sites {
 
 /** The sites of this browser. */
 export const sites = new Sites(new IndexedDbStore());
-
-export const loadSites = (): Promise<Result<readonly SiteSummary[]>> => sites.load();
-
-export function createSite(
-	name: string,
-	currency: string,
-	roundName = 'Round 1'
-): Promise<Result<string>> {
-	return sites.create(name, currency, roundName);
-}
-
-/** Takes a survey file in: as a new site, or merged into the one of that name that is here. */
-export const openFile = (bytes: Uint8Array): Promise<Result<FileTaken>> => sites.takeFile(bytes);
-
-export const removeSite = (siteId: string): Promise<Result<null>> => sites.remove(siteId);
-
-export const restoreSite = (siteId: string): Promise<Result<null>> => sites.restore(siteId);
 
 /** Opens a site; let it go with its `close()`. */
 export const openSite = (siteId: string): Promise<Result<OpenSurvey>> => sites.open(siteId);

@@ -10,7 +10,7 @@ const MEDIA_TYPES: Readonly<Record<string, string>> = {
 	pdf: 'application/pdf'
 };
 
-export const UNKNOWN_MEDIA_TYPE = 'application/octet-stream';
+const UNKNOWN_MEDIA_TYPE = 'application/octet-stream';
 
 /** The media type itself when it is one of ours, else the one for unknown bytes. */
 export function knownMediaType(mediaType: string): string {
