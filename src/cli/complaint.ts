@@ -22,7 +22,7 @@ export function complaintLine({ refusal, about }: Complaint): string {
 }
 
 /** Joins what is wrong and what to do next; what stands in quotes is left as it is. */
-export function oneSentence(text: string): string {
+function oneSentence(text: string): string {
 	return text.replace(
 		/“[^”]*”|\. ([A-Z])(?=[a-z]* )/gu,
 		(found: string, letter: string | undefined) =>

@@ -166,7 +166,7 @@ function readValues<S extends Options>(
 	});
 }
 
-export function namesOf(spec: Options): string {
+function namesOf(spec: Options): string {
 	return Object.keys(spec)
 		.map((name) => `--${name}`)
 		.join(', ');

@@ -39,13 +39,20 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
 		if (!answered.ok) return refused(answered.error, io, command.name);
 		const { outcome, asJson } = answered.value;
 		for (const note of outcome.notes) io.err(`${oneLine(note)}\n`);
-		io.out(asJson ? `${JSON.stringify(outcome.json, undefined, 2)}\n` : outcome.text);
+		io.out(asJson ? `${JSON.stringify(outcome.json, finite, 2)}\n` : outcome.text);
 		return EXIT.answered;
 	} catch (fault) {
 		const text = fault instanceof Error ? fault.message : String(fault);
 		io.err(`airtally: a fault of the program, please report it: ${oneLine(text)}\n`);
 		return EXIT.fault;
 	}
+}
+
+/** JSON would write a number that is none as null, which here means that it cannot be known. */
+function finite(key: string, value: unknown): unknown {
+	if (typeof value === 'number' && !Number.isFinite(value))
+		throw new RangeError(`${key} is not a number`);
+	return value;
 }
 
 function refused(complaint: Complaint, io: Io, name?: string): number {

@@ -11,7 +11,8 @@ const OPTIONS = { ...ROUND_OPTION, ...MACHINE_OPTIONS };
 
 const JSON_KEYS: readonly JsonKey[] = [
 	['', 'For a survey:'],
-	['site, round', 'as in audit; round is null where there is none'],
+	['site', 'name of the site'],
+	['round', 'the round whose leaks count: id, name, startedAt; null where there is none'],
 	['method', 'supply'],
 	['capacityM3PerMin', 'of all machines, free air at inlet conditions'],
 	['energyKwhPerYear', 'of the year as it is, leaks included'],
