@@ -35,6 +35,7 @@ async function show() {
 		rows: ROWS,
 		format,
 		leakHref: (leakId: string) => `#${leakId}`,
+		methodHref: (rule: string) => `#${rule}`,
 		workOut: (leakId: string) => ({
 			id: 'cost-per-year' as const,
 			value: 90000,
@@ -92,7 +93,9 @@ test('a figure opens to its working, down to where an input came from', async ()
 	const { screen } = await show();
 	await screen.getByRole('button', { name: '€900, show the working' }).click();
 	const dialog = screen.getByRole('dialog', { name: 'How this was worked out' });
-	await expect.element(dialog.getByText('rule M2')).toBeVisible();
+	await expect
+		.element(dialog.getByRole('link', { name: 'rule M2' }))
+		.toHaveAttribute('href', '#M2');
 	await expect.element(dialog.getByText('source: the sheet of leak-5')).toBeVisible();
 	await dialog.getByRole('button', { name: 'Close' }).click();
 	await expect.element(dialog).not.toBeInTheDocument();
