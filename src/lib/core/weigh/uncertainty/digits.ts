@@ -5,7 +5,7 @@ export interface EarnedDigits {
 	readonly high: number;
 	/** What the last digit of the value is worth: 1000, 10, 0.01. */
 	readonly step: number;
-	/** Digits after the decimal point to print it with. */
+	/** Digits after the decimal point that go with `step`; a number below it may carry more. */
 	readonly decimals: number;
 }
 

@@ -74,11 +74,7 @@ const HALF_STEP_BAR = 0.01;
  * @validity METHOD A15
  * @source derived from METHOD A3 and A12 by a difference of 0.02 bar; METHOD W6
  */
-export function pressureSensitivity(
-	flow: LeakFlow,
-	barGauge: number,
-	air: SiteAir
-): Result<number> {
+function pressureSensitivity(flow: LeakFlow, barGauge: number, air: SiteAir): Result<number> {
 	const line = lineAir({
 		linePressure: gaugeFromBar(barGauge),
 		lineTemperature: air.temperature,
