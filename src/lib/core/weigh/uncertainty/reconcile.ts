@@ -54,7 +54,7 @@ const TEST_SEED = 0x7e57;
  * @param options `mostFrom` share that counts as most; `seed` of the test's draws
  * @returns the reconciliation, or `test-leak-not-positive`, `test-uncertainty-out-of-range`
  * @validity test and leaks at the same set pressure; the gauge's part in both is not cancelled
- * @source JCGM 101:2008, 5.9 and 6.4.9; JCGM 100:2008, G.3; METHOD W11
+ * @source JCGM 101:2008, 5.9; JCGM 100:2008, G.3; METHOD W11
  */
 export function reconcile(
 	found: Pick<UncertaintyResult, 'flowDraws' | 'totals'>,
