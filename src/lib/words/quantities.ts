@@ -72,7 +72,7 @@ export const QUANTITY_WORDS: Readonly<Record<QuantityId, string>> = {
 	interval: 'In every',
 
 	'effective-area': 'Effective area',
-	uncertainty: 'How sure that is',
+	uncertainty: 'Its relative standard uncertainty',
 	'discharge-coefficient': 'Discharge coefficient',
 	'opening-area': 'Area of the opening',
 	'hole-diameter': 'Diameter of the hole',

@@ -8,7 +8,8 @@ export type Inline =
 	| { readonly kind: 'rule'; readonly text: string }
 	/** Below and above the line: `A_e`, `r^(2/γ)`. */
 	| { readonly kind: 'sub' | 'sup'; readonly text: string }
-	| { readonly kind: 'strong' | 'em'; readonly inlines: readonly Inline[] };
+	| { readonly kind: 'strong'; readonly inlines: readonly Inline[] }
+	| { readonly kind: 'em'; readonly inlines: readonly Inline[] };
 
 export type Inlines = readonly Inline[];
 
