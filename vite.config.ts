@@ -20,6 +20,11 @@ export default defineConfig({
 					'default-src': ['self'],
 					'script-src': ['self', 'wasm-unsafe-eval'],
 					'style-src': ['self'],
+					// The one style attribute that SvelteKit writes: it hides what it reads out.
+					'style-src-attr': [
+						'unsafe-hashes',
+						'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='
+					],
 					'img-src': ['self', 'blob:', 'data:'],
 					'connect-src': ['self', 'blob:'],
 					'worker-src': ['self', 'blob:'],

@@ -1,0 +1,101 @@
+import { gzipSync } from 'node:zlib';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { freshProfile, goTo, launch, openDemo } from './browser.ts';
+
+const appUrl = inject('appUrl');
+let browser: Browser;
+
+beforeAll(async () => {
+	browser = await launch();
+});
+afterAll(() => browser.close());
+
+/** Gzipped kilobytes of JavaScript that the first load of an address takes. */
+async function firstLoad(path: string, ready: string): Promise<number> {
+	const context = await freshProfile(browser, { serviceWorkers: 'block' });
+	const page = await context.newPage();
+	const scripts = new Map<string, Promise<number>>();
+	page.on('response', (response) => {
+		const url = response.url();
+		if (/\.m?js$/.test(new URL(url).pathname) && !scripts.has(url))
+			scripts.set(
+				url,
+				response.body().then((body) => gzipSync(body).byteLength)
+			);
+	});
+	await page.goto(new URL(path, appUrl).href);
+	await page.getByText(ready).first().waitFor();
+	await page.waitForLoadState('networkidle');
+	const sizes = await Promise.all(scripts.values());
+	await context.close();
+	expect(sizes.length).toBeGreaterThan(2);
+	return sizes.reduce((sum, size) => sum + size, 0) / 1000;
+}
+
+test('the first load of the list takes at most 120 kB of JavaScript', async () => {
+	expect(await firstLoad('/', 'Open the demo site')).toBeLessThanOrEqual(120);
+});
+
+test('the first load of Walk takes at most 220 kB of JavaScript', async () => {
+	// Its site is opened first, in the same profile, then the page is loaded anew.
+	const context = await freshProfile(browser, { serviceWorkers: 'block' });
+	const page = await context.newPage();
+	await openDemo(page, appUrl);
+	await goTo(page, 'Walk');
+	await page.locator('[data-tag="12"]').waitFor();
+	const sizes: Promise<number>[] = [];
+	page.on('response', (response) => {
+		if (/\.m?js$/.test(new URL(response.url()).pathname))
+			sizes.push(response.body().then((body) => gzipSync(body).byteLength));
+	});
+	await page.reload();
+	await page.locator('[data-tag="12"]').waitFor();
+	await page.waitForLoadState('networkidle');
+	const total = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0) / 1000;
+	await context.close();
+	expect(sizes.length).toBeGreaterThan(2);
+	expect(total).toBeLessThanOrEqual(220);
+});
+
+test('in use nothing is asked of any other machine, and nothing breaks the content policy', async () => {
+	const context = await freshProfile(browser);
+	const page = await context.newPage();
+	const strangers: string[] = [];
+	const complaints: string[] = [];
+	context.on('request', (request) => {
+		const url = new URL(request.url());
+		if (url.protocol.startsWith('http') && url.origin !== new URL(appUrl).origin)
+			strangers.push(request.url());
+	});
+	page.on('console', (message) => {
+		if (message.type() === 'error' || /content security policy/i.test(message.text()))
+			complaints.push(message.text());
+	});
+	page.on('pageerror', (error) => complaints.push(error.message));
+	await openDemo(page, appUrl);
+	for (const place of ['Walk', 'Weigh', 'Mend', 'Set up'] as const) await goTo(page, place);
+	await goTo(page, 'Mend');
+	await page.getByRole('button', { name: 'Print the fix list (PDF)' }).click();
+	await page.getByRole('button', { name: 'Save the PDF' }).waitFor({ timeout: 60_000 });
+	await context.close();
+	expect(strangers).toEqual([]);
+	expect(complaints).toEqual([]);
+});
+
+test('what a hostile name holds is text wherever it is shown', async () => {
+	const context = await freshProfile(browser);
+	const page = await context.newPage();
+	const hostile = '<img src=x onerror="window.broken=1"><script>window.broken=1</script>';
+	await page.goto(appUrl);
+	await page.getByRole('button', { name: 'New site' }).click();
+	await page.getByRole('textbox').first().fill(hostile);
+	await page.getByRole('combobox', { name: 'Currency' }).selectOption('EUR');
+	await page.getByRole('button', { name: 'Start this site' }).click();
+	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	for (const place of ['Walk', 'Weigh', 'Mend', 'Set up'] as const) await goTo(page, place);
+	await page.goto(appUrl);
+	await page.getByText(hostile).first().waitFor();
+	expect(await page.evaluate(() => 'broken' in window)).toBe(false);
+	await context.close();
+});
