@@ -65,6 +65,11 @@ describe('METHOD.md', () => {
 		}
 	});
 
+	it('is one text, with no part left lying beside it', () => {
+		const folder = readdirSync(join(root, 'src/lib/core'));
+		expect(folder.filter((name) => name.endsWith('.md'))).toEqual(['METHOD.md']);
+	});
+
 	it('names a source under every rule', () => {
 		const sections = methodText.split(/^### /m).slice(1);
 		const wanting = sections.filter((text) => !/_Source:[^_]/.test(text.split(/^## /m)[0] ?? ''));

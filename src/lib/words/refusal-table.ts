@@ -61,8 +61,6 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'volume-out-of-range': 'This volume is out of range[: {value}; accepted {limits}]. Check it.',
 	'leak-not-in-round':
 		'This leak was not seen leaking in this round, so there is nothing to weigh. Record what was seen, or choose another round.',
-	'shared-error-out-of-range':
-		'An error that readings share must be 0 or more[; {value} is not]. Correct it.',
 
 	// System tests
 	'no-cycles':
