@@ -1,8 +1,9 @@
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import { cautionsForJob, depressuriseFirst } from '#lib/core/mend/cautions.ts';
+import { depressuriseFirst } from '#lib/core/mend/cautions.ts';
 import type { FixJob } from '#lib/core/mend/fix-list.ts';
 import { createFormat } from '#lib/words/format.ts';
+import { aJob } from './a-job.ts';
 import JobSheet from './JobSheet.svelte';
 
 const format = createFormat({
@@ -12,19 +13,7 @@ const format = createFormat({
 });
 
 function job(ticks: FixJob['ticks'], more: Partial<FixJob> = {}): FixJob {
-	return {
-		leakId: 'leak-7',
-		tag: 7,
-		part: 'hose',
-		action: 'replace-hose',
-		hazards: [],
-		state: 'leaking',
-		done: false,
-		pinnedFirst: false,
-		cautions: cautionsForJob({ part: 'hose', hazards: [] }, { valve: 'V1' }),
-		ticks,
-		...more
-	};
+	return { ...aJob(), ticks, ...more };
 }
 
 async function show(of: FixJob) {

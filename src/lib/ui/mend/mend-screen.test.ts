@@ -1,21 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { FixJob } from '#lib/core/mend/fix-list.ts';
+import { aJob } from './a-job.ts';
 import { jobsOfStep, stepsNotTicked, stepState } from './job-steps.ts';
 import { StandingOrder } from './standing-order.ts';
 
 function job(tag: number, done: boolean, ticks: FixJob['ticks']): FixJob {
-	return {
-		leakId: `leak-${tag}`,
-		tag,
-		part: 'hose',
-		action: 'replace-hose',
-		hazards: [],
-		state: done ? 'mended' : 'leaking',
-		done,
-		pinnedFirst: false,
-		cautions: [],
-		ticks
-	};
+	return { ...aJob(), leakId: `leak-${tag}`, tag, done, ticks };
 }
 
 describe('the steps that make a section safe', () => {
