@@ -133,6 +133,38 @@ describe('audit', () => {
 		expect(Number(found.totals['costPerYear']) / 55_378).toBeLessThan(1.06);
 	});
 
+	it('[W7][W9] of three leaks says how sure each figure is, and says the same again', async () => {
+		interface Sure {
+			readonly totals: { readonly interval90: Readonly<Record<string, [number, number]>> };
+			readonly leaks: readonly {
+				readonly tag: number;
+				readonly interval90: Readonly<Record<string, [number, number]>>;
+				readonly rankInterval: [number, number];
+				readonly chanceOfTop10: number;
+			}[];
+		}
+		const args = ['audit', 'three-leaks.json'];
+		const found = await answered<Sure>(args, example('three-leaks.json'));
+		expect(await answered<Sure>(args, example('three-leaks.json'))).toEqual(found);
+		const total = found.totals.interval90['costPerYear'] ?? [NaN, NaN];
+		expect(total[0]).toBeLessThan(4959.33);
+		expect(total[1]).toBeGreaterThan(4959.33);
+		for (const { interval90, rankInterval, chanceOfTop10 } of found.leaks) {
+			const ratio = (figure: string) =>
+				(interval90[figure]?.[1] ?? NaN) / (interval90[figure]?.[0] ?? NaN);
+			// Derived: by the quick method energy and carbon are in proportion to the flow.
+			expect(ratio('energyKwhPerYear')).toBeCloseTo(ratio('freeAirM3PerS'), 9);
+			expect(ratio('co2KgPerYear')).toBeCloseTo(ratio('freeAirM3PerS'), 9);
+			expect(ratio('costPerYear')).toBeCloseTo(ratio('freeAirM3PerS'), 2);
+			expect(rankInterval[0]).toBeGreaterThanOrEqual(1);
+			expect(rankInterval[1]).toBeLessThanOrEqual(3);
+			// Of three leaks every one is among the first ten.
+			expect(chanceOfTop10).toBe(1);
+		}
+		const { out } = await captured(args, example('three-leaks.json'));
+		expect(out).toMatch(/nine times in ten between EUR [\d,.]+ and EUR [\d,.]+ a year/);
+	});
+
 	it('[W5][M2] law: the leaks’ costs add up to the total to the cent', async () => {
 		await fc.assert(
 			fc.asyncProperty(

@@ -4,6 +4,7 @@ import { assess } from '#lib/core/weigh/assess.ts';
 import type { Assessment, LeakAssessment, SupplyMethod } from '#lib/core/weigh/assessment.ts';
 import { fromSi } from '#lib/core/units/convert.ts';
 import { ok } from '#lib/core/units/result.ts';
+import { earnedDigits } from '#lib/core/weigh/uncertainty/digits.ts';
 import { PART_WORDS } from '#lib/words/parts.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
 import type { OpenedFile } from '#lib/storage/file/read-survey-file.ts';
@@ -20,6 +21,7 @@ import {
 	SURVEY_WORD
 } from '../survey-argument.ts';
 import { warningSentences } from '../year-warnings.ts';
+import { SURENESS_KEYS, sureness, type Sureness } from './audit-sureness.ts';
 
 const JSON_KEYS: readonly JsonKey[] = [
 	['site', 'name of the site'],
@@ -47,6 +49,7 @@ const JSON_KEYS: readonly JsonKey[] = [
 		'worst first: tag, massFlowKgPerS, freeAirM3PerS, energyKwhPerYear, costPerYear, rank;'
 	],
 	['', 'the costs add up to totals.costPerYear to the coin'],
+	...SURENESS_KEYS,
 	['unweighed[]', 'leaks that could not be weighed: tag, code, sentence'],
 	['missing[]', 'why a figure is null: code, sentence'],
 	['warnings[]', 'what the figures must not be shown without: code, sentence'],
@@ -75,10 +78,11 @@ async function run(
 	const round = chooseRound(survey, options.round);
 	if (!round.ok) return round;
 	const found = assess(survey, round.value.id);
+	const sure = sureness(survey, round.value.id);
 	const warnings = warningSentences(survey, found.warnings);
 	return ok({
-		json: jsonOf(opened.value, round.value, found, warnings),
-		text: textOf(survey, round.value, found),
+		json: jsonOf(opened.value, round.value, { found, sure }, warnings),
+		text: textOf(survey, round.value, { found, sure }),
 		notes: [
 			...openingNotes(opened.value),
 			...found.missing.map(refusalSentence),
@@ -90,10 +94,15 @@ async function run(
 	});
 }
 
+interface Audited {
+	readonly found: Assessment;
+	readonly sure: Sureness;
+}
+
 function jsonOf(
 	{ survey, quarantined, conflicts }: OpenedFile,
 	{ id, name, startedAt }: Round,
-	found: Assessment,
+	{ found, sure }: Audited,
 	warnings: Outcome['json'][string]
 ): Outcome['json'] {
 	const { totals, currency, quickTotals } = found;
@@ -108,7 +117,8 @@ function jsonOf(
 			energyKwhPerYear: whole(totals.energyKwhPerYear),
 			costPerYear: whole(major(totals.costMinorPerYear, currency)),
 			currency,
-			co2KgPerYear: whole(totals.co2KgPerYear)
+			co2KgPerYear: whole(totals.co2KgPerYear),
+			interval90: sure.totals
 		},
 		method: found.method,
 		quick: quickTotals
@@ -125,8 +135,10 @@ function jsonOf(
 			freeAirM3PerS: leak.freeAirM3PerS,
 			energyKwhPerYear: leak.energyKwhPerYear ?? null,
 			costPerYear: major(leak.costMinorPerYear, currency),
-			rank: leak.rank
+			rank: leak.rank,
+			...(sure.leaks.get(leak.tag) ?? { interval90: null, rankInterval: null, chanceOfTop10: null })
 		})),
+		draws: sure.draws,
 		unweighed: found.unweighed.map(({ tag, refusal }) => ({
 			tag,
 			code: refusal.code,
@@ -161,7 +173,7 @@ const METHOD_WORDS: Readonly<Record<SupplyMethod, string>> = {
 	none: 'How the air is made is not known, so there is no energy and no cost.'
 };
 
-function textOf(survey: Survey, round: Round, found: Assessment): string {
+function textOf(survey: Survey, round: Round, { found, sure }: Audited): string {
 	const { totals, leaks, unweighed, quickTotals, method } = found;
 	const money = moneyOf(found.currency);
 	const flowUnit = survey.site.units.flow;
@@ -180,6 +192,7 @@ function textOf(survey: Survey, round: Round, found: Assessment): string {
 			(air) => `Free air ${flow(air)} ${written(flowUnit)} at ${found.referenceLabel}.`
 		),
 		...(sums.length > 0 ? [`A year: ${sums.join(', ')}.`] : []),
+		...rangeLine(sure, found.currency),
 		METHOD_WORDS[method],
 		...(quickTotals
 			? [
@@ -211,6 +224,19 @@ function textOf(survey: Survey, round: Round, found: Assessment): string {
 		{ head: 'section', side: 'left' }
 	] as const;
 	return `${heads.join('\n')}\n\n${table(columns, rows)}\n`;
+}
+
+/** The interval of the most telling total, with the digits that it earns. METHOD W10. */
+function rangeLine({ totals }: Sureness, currency: string): string[] {
+	const told = totals?.costPerYear ?? totals?.energyKwhPerYear;
+	if (!told) return [];
+	const { low, high, decimals } = earnedDigits((told[0] + told[1]) / 2, told[0], told[1]);
+	const [from, to] = [low, high].map((end) => fixed(end, decimals));
+	return [
+		totals?.costPerYear
+			? `With the sizes as sure as they are, nine times in ten between ${currency} ${from} and ${currency} ${to} a year.`
+			: `With the sizes as sure as they are, nine times in ten between ${from} and ${to} kWh a year.`
+	];
 }
 
 function whereOf(survey: Survey, { leakId }: LeakAssessment): [part: string, section: string] {
