@@ -1,43 +1,12 @@
-import type { Action, Hazard, Part } from '../survey/parts.ts';
-
-/** Where a caution is printed: before all jobs, with each section, or with each job it fits. */
-export type CautionPlace = 'headline' | 'section' | 'job';
-
-/** How far we stand behind where a caution comes from. */
-export interface CautionOrigin {
-	readonly source: string;
-	/** `verified`: we read the text; `common practice`: no document is claimed. */
-	readonly status: 'verified' | 'common practice';
-}
-
-/** All that is named must fit; within one list any member does. */
-export interface Condition {
-	readonly actions?: readonly Action[];
-	readonly parts?: readonly Part[];
-	readonly hazards?: readonly Hazard[];
-	/** True for work whose isolating valve nobody has named yet. */
-	readonly valveUnknown?: true;
-}
-
-/** A caution, and the work that calls for it: any one of its conditions is enough. */
-export interface CautionRule {
-	/** METHOD id. */
-	readonly id: `C${number}`;
-	readonly key: string;
-	readonly when: 'always' | readonly Condition[];
-	readonly text: string;
-	readonly origin: CautionOrigin;
-	readonly where: readonly CautionPlace[];
-}
-
-const practice: CautionOrigin = { source: 'trade practice', status: 'common practice' };
+import { practice, type CautionOrigin, type CautionRule } from './caution-rule.ts';
+import { ROOM_CAUTION_RULES } from './room-caution-rules.ts';
 
 function read(source: string): CautionOrigin {
 	return { source, status: 'verified' };
 }
 
 /**
- * Every caution, in the order of printing; METHOD C1 to C28. None can be switched off: they are
+ * Every caution, in the order of printing; METHOD C1 to C35. None can be switched off: they are
  * the least that is said, and local codes, permits and licensed practice ask for more.
  */
 export const CAUTION_RULES: readonly CautionRule[] = [
@@ -62,7 +31,11 @@ export const CAUTION_RULES: readonly CautionRule[] = [
 	{
 		id: 'C3',
 		key: 'out-of-service',
-		when: [{ parts: ['pressure-vessel'] }, { actions: ['out-of-service'] }],
+		when: [
+			{ parts: ['pressure-vessel'] },
+			{ actions: ['out-of-service'] },
+			{ room: ['condensate-drain'] }
+		],
 		text: 'A leaking or rusted pressure vessel goes out of service now: shut it off, vent it, tag it, and have a competent person examine it. Never patch, weld or plug it.',
 		origin: practice,
 		where: ['job']
@@ -127,7 +100,8 @@ export const CAUTION_RULES: readonly CautionRule[] = [
 		key: 'mains-off-before-guard',
 		when: [
 			{ hazards: ['moving-machinery', 'live-electrics', 'rotary-screw'] },
-			{ parts: ['pump-joint'] }
+			{ parts: ['pump-joint'] },
+			{ room: ['intake-filter', 'belt-tension', 'head-bolts', 'pump-joints'] }
 		],
 		text: 'Switch the mains off, lock them off and test that they are dead before any guard or cover comes off.',
 		origin: practice,
@@ -136,7 +110,10 @@ export const CAUTION_RULES: readonly CautionRule[] = [
 	{
 		id: 'C11',
 		key: 'compressor-starts-itself',
-		when: [{ parts: ['pump-joint'] }],
+		when: [
+			{ parts: ['pump-joint'] },
+			{ room: ['intake-filter', 'oil-level', 'belt-tension', 'head-bolts', 'pump-joints'] }
+		],
 		text: 'A compressor starts by itself and its joints are hot: lock it off, let it cool, and vent both sides of its non-return valve.',
 		origin: practice,
 		where: ['job']
@@ -146,7 +123,8 @@ export const CAUTION_RULES: readonly CautionRule[] = [
 		key: 'tank-empty',
 		when: [
 			{ parts: ['drain', 'gauge', 'pressure-vessel'] },
-			{ actions: ['mend-drain', 'replace-gauge'] }
+			{ actions: ['mend-drain', 'replace-gauge'] },
+			{ room: ['condensate-drain', 'timed-drain'] }
 		],
 		text: 'Empty the tank or line first: no drain, plug, gauge or fitting leaves it while there is pressure behind it.',
 		origin: practice,
@@ -220,7 +198,7 @@ export const CAUTION_RULES: readonly CautionRule[] = [
 	{
 		id: 'C20',
 		key: 'nip-up-vented',
-		when: [{ actions: ['nip-up'] }],
+		when: [{ actions: ['nip-up'] }, { room: ['pump-joints'] }],
 		text: 'Nip the joint up a little at a time with the line vented: air on, soap it, vent again, then the next little. Threads split when forced.',
 		origin: practice,
 		where: ['job']
@@ -299,5 +277,6 @@ export const CAUTION_RULES: readonly CautionRule[] = [
 		text: 'Bring the air back slowly with everybody clear, then soap every joint that was mended.',
 		origin: practice,
 		where: ['headline', 'section']
-	}
+	},
+	...ROOM_CAUTION_RULES
 ];

@@ -1,12 +1,7 @@
-import type { Leak, Section } from '../survey/schema.ts';
+import type { Leak, RoomCheck, Section } from '../survey/schema.ts';
 import { STARTING_ACTION } from '../survey/parts.ts';
-import {
-	CAUTION_RULES,
-	type CautionOrigin,
-	type CautionPlace,
-	type CautionRule,
-	type Condition
-} from './caution-rules.ts';
+import type { CautionOrigin, CautionPlace, CautionRule, Condition } from './caution-rule.ts';
+import { CAUTION_RULES } from './caution-rules.ts';
 
 /** One caution as it is shown or printed, whole. */
 export interface Caution {
@@ -47,6 +42,32 @@ export function cautionsForJob(leak: LeakAtWork, section?: SectionAtWork): Cauti
 	return select('job', leak, section);
 }
 
+/** What about a point of the compressor room decides its cautions. */
+export type RoomAtWork = Pick<RoomCheck, 'point' | 'rotaryScrew'>;
+
+/**
+ * The cautions that go with a point of the compressor room, while it is looked at and while it is put
+ * right; never empty, because C1 goes with every job. METHOD C5, C10 to C12, C29 to C35.
+ */
+export function cautionsForRoom({ point, rotaryScrew }: RoomAtWork): Caution[] {
+	return CAUTION_RULES.filter(
+		({ where, when }) =>
+			where.includes('job') &&
+			(when === 'always' ||
+				when.some(
+					({ room, hazards }) =>
+						room?.includes(point) ?? (rotaryScrew && hazards?.includes('rotary-screw'))
+				))
+	).map(shown);
+}
+
+/** The cautions of the compressor room as a whole: those of any section, its valve apart. */
+export function roomCautions(): Caution[] {
+	return CAUTION_RULES.filter(
+		({ where, when }) => where.includes('section') && when === 'always'
+	).map(shown);
+}
+
 /** C1 alone, whole: for the band at the head of a page or screen. */
 export function depressuriseFirst(): Caution {
 	return only('depressurise-first');
@@ -76,10 +97,11 @@ function select(
 }
 
 function fits(
-	{ actions, parts, hazards, valveUnknown }: Condition,
+	{ actions, parts, hazards, room, valveUnknown }: Condition,
 	leak: LeakAtWork | undefined,
 	section: SectionAtWork | undefined
 ): boolean {
+	if (room) return false;
 	if (valveUnknown && valveKnown(section)) return false;
 	if (leak === undefined) return !actions && !parts && !hazards;
 	if (actions && !actions.includes(leak.action ?? STARTING_ACTION[leak.part])) return false;

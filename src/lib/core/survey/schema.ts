@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Amount, Evidence, ReferenceId } from './evidence-schema.ts';
 import { Id } from './ids.ts';
 import { ACTIONS, HAZARDS, PARTS } from './parts.ts';
+import { ROOM_FINDINGS, ROOM_POINTS } from './room-points.ts';
 import { Prices, Supply } from './supply-schema.ts';
 import { SystemTest } from './system-test-schema.ts';
 
@@ -58,8 +59,9 @@ export const Blob = z.object({
 });
 export type Blob = z.infer<typeof Blob>;
 
+const Share = z.number().min(0).max(1);
 /** A point on a plan: shares of its width and height, y downwards. */
-export const PlanPoint = z.object({ x: z.number().min(0).max(1), y: z.number().min(0).max(1) });
+export const PlanPoint = z.object({ x: Share, y: Share });
 export type PlanPoint = z.infer<typeof PlanPoint>;
 
 export const Plan = z.object({
@@ -74,8 +76,24 @@ export const Plan = z.object({
 	northDegrees: z.number().min(0).max(360).optional(),
 	/** Building or floor, to sort plans by. */
 	level: Name.optional(),
-	/** The file it was made from, kept for print; `page` counts from 1. */
-	original: Blob.extend({ page: z.int().min(1).optional() }).optional(),
+	/** The file it was made from, kept for print, and how the plan was cut from it. */
+	original: Blob.extend({
+		/** Counts from 1. */
+		page: z.int().min(1).optional(),
+		/** Quarter turns clockwise that set it upright: before anything else is cut. */
+		quarterTurns: z.int().min(1).max(3).optional(),
+		/** What was kept of it, in shares of the page once it is upright. */
+		crop: z
+			.object({
+				x: Share,
+				y: Share,
+				width: z.number().positive().max(1),
+				height: z.number().positive().max(1)
+			})
+			.optional(),
+		/** A photograph straightened: where the plan's corners are in it, clockwise from top left. */
+		corners: z.array(PlanPoint).length(4).optional()
+	}).optional(),
 	removed
 });
 export type Plan = z.infer<typeof Plan>;
@@ -215,15 +233,6 @@ export const Area = z.object({
 export type Area = z.infer<typeof Area>;
 
 /** One point of the short round through the compressor room. */
-export const ROOM_POINTS = [
-	'condensate-drain',
-	'timed-drain',
-	'intake-filter',
-	'oil-level',
-	'belt-tension',
-	'head-bolts',
-	'pump-joints'
-] as const;
 export const RoomCheck = z.object({
 	id: Id,
 	roundId: Id,
@@ -231,6 +240,8 @@ export const RoomCheck = z.object({
 	machine: Name,
 	point: z.enum(ROOM_POINTS),
 	outcome: z.enum(['in-order', 'finding', 'not-done']),
+	/** What was found, where it is one of the usual; else the note says it. */
+	finding: z.enum(ROOM_FINDINGS).optional(),
 	rotaryScrew: z.boolean().optional(),
 	note: Text.optional(),
 	checkedAt: Instant,
@@ -271,6 +282,10 @@ export const MendPlan = z.object({
 	/** In major units of the site's currency. */
 	budget: Amount.optional(),
 	horizonYears: z.number().positive().max(50).optional(),
+	/** Parts are taken off what a repair is worth; absent, they are. The budget counts them anyway. */
+	lessParts: z.boolean().optional(),
+	/** Savings are taken at their mean over the uncertainty; absent, they are. */
+	expected: z.boolean().optional(),
 	/** Window by leak. */
 	windows: z.record(Id, Id).optional(),
 	/** How the plan was found, for whoever reads it later. */
