@@ -29,8 +29,8 @@ export default {
 			name: 'formulas-know-units-only',
 			severity: 'error',
 			comment:
-				'air, supply and money are formulas that have never heard of a survey or of each other; what two of them share lives in units/.',
-			from: { path: `${core}/(air|supply|money)/`, pathNot: '\\.test\\.ts$' },
+				'air, supply, money and logger have never heard of a survey or of each other; what two of them share lives in units/.',
+			from: { path: `${core}/(air|supply|money|logger)/`, pathNot: '\\.test\\.ts$' },
 			to: { path: `${core}/`, pathNot: [`${core}/units/`, `${core}/$1/`] }
 		},
 		{

@@ -62,6 +62,39 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'leak-not-in-round':
 		'This leak was not seen leaking in this round, so there is nothing to weigh. Record what was seen, or choose another round.',
 
+	// Logger files
+	'logger-empty': 'There is nothing in this file. Export it from the logger again.',
+	'logger-not-text':
+		'This is not a text file[: see line {line}]. Export the recording as CSV or text.',
+	'logger-line-too-long':
+		'Line {line} is far too long for a row of readings. Export the recording as CSV, one row a line.',
+	'logger-too-many-columns':
+		'The rows have too many columns[: {columns}; at most {most}]. Export fewer.',
+	'logger-no-columns':
+		'No columns were found[, looking from line {line} on]. They must be parted by comma, semicolon or tab.',
+	'logger-no-time':
+		'No column of times was found[, looking from line {line} on]. Export the recording with its time stamps.',
+	'logger-no-readings':
+		'No column of numbers was found[, looking from line {line} on]. Export a pressure, power, current or load signal.',
+	'logger-time-unreadable':
+		'The time on line {line} cannot be read[: “{text}”, column {column}]. Mend the line, or choose how days are written.',
+	'logger-value-unreadable':
+		'The reading on line {line} is not a number[: “{text}”, column {column}]. Mend the line, or choose another column.',
+	'logger-no-rows':
+		'There are too few readings with a time[: {rows}]. Choose another column or a longer recording.',
+	'logger-time-not-rising':
+		'The times jump back too often[: {rows} rows]. Choose how days are written, or sort the file by time.',
+	'logger-too-long':
+		'The recording is too long[: more than {most} rows]. Export a shorter time, or a row less often.',
+	'logger-no-cycles':
+		'No machine that loads and unloads was found in this column. Choose another column or a longer recording; a machine that changes its speed shows no cycles.',
+	'logger-unreadable':
+		'The file could not be read to its end. Copy it to this device and open it again.',
+	'logger-column-unknown':
+		'There is no such column[: “{column}”]. Choose one of these[: {columns}].',
+	'test-set-pressure-missing':
+		'The set pressure of the supply is not known, so the leak cannot be stated at it. Give it on Set up.',
+
 	// System tests
 	'no-cycles':
 		'There is no cycle to reckon with. Give the loaded and unloaded time of at least one.',
@@ -266,6 +299,14 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'image-kind-unknown': 'This is not a picture that is read here. Use PNG, JPEG or SVG.',
 	'image-not-decoded': 'The picture could not be opened. Save it again as PNG or JPEG.',
 	'image-without-size': 'The picture does not say how large it is. Save it as PNG or JPEG.',
+	'pdf-locked': 'This PDF asks for a password. Save a copy of it without one.',
+	'pdf-unreadable': 'This PDF is damaged or cut short. Copy it again from its source.',
+	'pdf-page-not-drawn': 'Page {page} of this PDF could not be drawn. Save it as PNG or JPEG.',
+	'plan-points-missing': 'At least two points are needed on both drawings. Tap them in turn.',
+	'plan-points-too-close': 'These points are too close together. Take points far apart.',
+	'plan-points-in-line': 'These three points lie on one line. Take one well beside it.',
+	'plan-corners-crossed':
+		'These corners do not go round a sheet. Tap top left, top right, bottom right, bottom left.',
 
 	// The command line
 	'command-missing': 'No command was given. Use one of these[: {accepted}].',

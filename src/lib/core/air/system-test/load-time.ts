@@ -30,14 +30,17 @@ export interface LoadTimeReadings {
 	readonly clockResolution: Second;
 }
 
-export interface LoadTimeLeak {
-	/** Share of the capacity that the leak takes at the pressure of the test. */
+export interface LoadFraction {
+	/** Loaded time over all time: the share of the capacity that the leak takes at that pressure. */
 	readonly loadFraction: number;
 	/** Standard uncertainty of the share, from the scatter of the cycles and from the clock. */
 	readonly loadFractionUncertainty: number;
-	readonly cycles: number;
 	/** False for a single cycle: its scatter is not known, only the clock's part. */
 	readonly scatterKnown: boolean;
+}
+
+export interface LoadTimeLeak extends LoadFraction {
+	readonly cycles: number;
 	/** At the normal set pressure. */
 	readonly leak: SystemLeak;
 }
@@ -84,6 +87,32 @@ function clockPart({ loaded, rest, each }: Totals, clockResolution: number): num
 }
 
 /**
+ * Share of the time that a machine is loaded: f = ΣT_loaded / (ΣT_loaded + ΣT_unloaded), off time
+ * counted as unloaded.
+ * @param cycles times in s
+ * @param clockResolution smallest step of the clock or logger, s
+ * @returns the share with its standard uncertainty; or `no-cycles`, `cycle-unreadable`,
+ * `never-loaded`, `never-unloaded`
+ * @validity whole cycles; the uncertainty is the larger of the scatter over the cycles (standard error
+ * of a ratio) and the clock's
+ * @source as `loadTimeLeak`; METHOD T1
+ */
+export function loadFractionOf(
+	cycles: readonly LoadCycle[],
+	clockResolution: Second
+): Result<LoadFraction> {
+	const totals = sumCycles(cycles);
+	if (!totals.ok) return totals;
+	const { loaded, rest } = totals.value;
+	const scatter = scatterOf(totals.value);
+	return ok({
+		loadFraction: loaded / (loaded + rest),
+		loadFractionUncertainty: Math.max(scatter ?? 0, clockPart(totals.value, clockResolution)),
+		scatterKnown: scatter !== undefined
+	});
+}
+
+/**
  * The system's leak from the share of time that a loaded machine runs with no production:
  * q = Q·ΣT_loaded / (ΣT_loaded + ΣT_unloaded), off time counted as unloaded; carried to the set
  * pressure by the flux there over the flux at the pressure of the test.
@@ -110,16 +139,9 @@ export function loadTimeLeak(
 		const part = checkNotNegative(name, readings[name]);
 		if (!part.ok) return part;
 	}
-	const totals = sumCycles(readings.cycles);
-	if (!totals.ok) return totals;
-
-	const { loaded, rest } = totals.value;
-	const loadFraction = loaded / (loaded + rest);
-	const scatter = scatterOf(totals.value);
-	const loadFractionUncertainty = Math.max(
-		scatter ?? 0,
-		clockPart(totals.value, readings.clockResolution)
-	);
+	const share = loadFractionOf(readings.cycles, readings.clockResolution);
+	if (!share.ok) return share;
+	const { loadFraction, loadFractionUncertainty } = share.value;
 	const full = massFlowOfFreeAir(readings.capacity, conditions.reference, conditions.site);
 	const toSet = fluxAt(conditions.setPressure, conditions) / fluxAt(meanPressure.value, conditions);
 	const relative = Math.hypot(
@@ -127,10 +149,8 @@ export function loadTimeLeak(
 		readings.capacityRelativeUncertainty
 	);
 	return ok({
-		loadFraction,
-		loadFractionUncertainty,
+		...share.value,
 		cycles: readings.cycles.length,
-		scatterKnown: scatter !== undefined,
 		leak: systemLeak(loadFraction * full * toSet, relative, conditions)
 	});
 }
