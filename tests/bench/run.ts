@@ -176,12 +176,16 @@ async function printing(): Promise<Row[]> {
 		printedAt: '2026-01-05T08:00:00Z'
 	});
 	const fonts = readPdfFonts();
-	const ms = await median(3, () => buildFixListPdf(model, { fonts, paper: 'a4', planImages: new Map() }));
+	const ms = await median(3, () =>
+		buildFixListPdf(model, { fonts, paper: 'a4', planImages: new Map() })
+	);
 	const bare = await median(3, () => {
 		const doc = new jsPDF({ unit: 'mm', format: 'a4', compress: true });
 		for (const [index, job] of model.groups.flatMap((group) => group.rows).entries()) {
 			if (index > 0 && index % 6 === 0) doc.addPage();
-			doc.text(JSON.stringify(job.values).slice(0, 900), 14, 20 + (index % 6) * 40, { maxWidth: 180 });
+			doc.text(JSON.stringify(job.values).slice(0, 900), 14, 20 + (index % 6) * 40, {
+				maxWidth: 180
+			});
 		}
 		return doc.output('arraybuffer');
 	});

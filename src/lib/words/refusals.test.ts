@@ -6,7 +6,8 @@ import { refusalSentence } from './refusals.ts';
 
 const SOURCE = join(import.meta.dirname, '../..');
 /** `refuse('code'` and its relatives, refusals written out, and codes that storage falls back on. */
-const CODE = /(?:\brefus\w*\(|\.run\(|\bcode:(?: string =)?|\botherwise:)\s*'([a-z]+(?:-[a-z0-9]+)+)'/g;
+const CODE =
+	/(?:\brefus\w*\(|\.run\(|\bcode:(?: string =)?|\botherwise:)\s*'([a-z]+(?:-[a-z0-9]+)+)'/g;
 
 function codesInSource(): Map<string, string> {
 	const codes = new Map<string, string>();
