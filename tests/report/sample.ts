@@ -1,6 +1,7 @@
 import { newSurvey } from '../../src/lib/core/survey/new-survey.ts';
 import { PARTS, HAZARDS, ACTIONS } from '../../src/lib/core/survey/parts.ts';
-import type { Leak, Section, Survey } from '../../src/lib/core/survey/schema.ts';
+import { FINDINGS_AT, ROOM_POINTS } from '../../src/lib/core/survey/room-points.ts';
+import type { Leak, RoomCheck, Section, Survey } from '../../src/lib/core/survey/schema.ts';
 import { assess } from '../../src/lib/core/weigh/assess.ts';
 import { fixListModel } from '../../src/lib/report/fix-list-model.ts';
 import type { ReportModel } from '../../src/lib/report/model.ts';
@@ -43,6 +44,23 @@ export function sampleSurvey(leakCount: number): Survey {
 		},
 		leaks: Object.fromEntries(leaks.map((leak) => [leak.id, leak]))
 	};
+}
+
+/** The same with a finding at every point of one machine, and one on a rotary screw machine. */
+export function withRoom(survey: Survey): Survey {
+	const check = (index: number, more: Pick<RoomCheck, 'machine' | 'point'>): RoomCheck => ({
+		id: `room-${String(index)}`,
+		roundId: ROUND,
+		outcome: 'finding',
+		checkedAt: '2026-03-02T09:30:00Z',
+		...more,
+		finding: FINDINGS_AT[more.point][0]
+	});
+	const checks = [
+		...ROOM_POINTS.map((point, index) => check(index, { machine: 'Piston machine', point })),
+		{ ...check(9, { machine: 'Screw machine', point: 'timed-drain' }), rotaryScrew: true }
+	];
+	return { ...survey, roomChecks: Object.fromEntries(checks.map((each) => [each.id, each])) };
 }
 
 function sampleLeak(index: number, sectionCount: number): Leak {

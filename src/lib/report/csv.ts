@@ -12,7 +12,7 @@ const COLUMNS: readonly (readonly [
 	name: string,
 	cell: (row: JobRow, group: JobGroup, model: ReportModel) => Cell
 ])[] = [
-	['tag', (row) => Number(row.tag)],
+	['tag', (row) => (/^\d+$/.test(row.tag) ? Number(row.tag) : row.tag)],
 	['section', (_, group) => group.heading],
 	['valve_to_close', (_, group) => group.valve],
 	['place', (row) => row.place],
@@ -43,8 +43,11 @@ const COLUMNS: readonly (readonly [
 	['mended_on', (row) => row.values.mendedOn],
 	['re_soaped', (row) => row.values.reSoaped],
 	['minutes', (row) => row.values.minutes],
+	['planned_minutes', (row) => row.values.plannedMinutes],
+	['parts_cost', (row) => row.values.partsCost],
 	['could_not', (row) => row.couldNot],
 	['note', (row) => row.note],
+	['window', (_, group) => group.window],
 	['site', (_, __, model) => model.site],
 	['round', (_, __, model) => model.round]
 ];

@@ -5,7 +5,7 @@ import {
 	valveKnown,
 	type Caution
 } from '../core/mend/cautions.ts';
-import { fixList, type FixGroup, type FixJob } from '../core/mend/fix-list.ts';
+import { fixList, type FixGroup, type FixJob, type FixListOrder } from '../core/mend/fix-list.ts';
 import { find } from '../core/survey/ids.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import type { Assessment } from '../core/weigh/assessment.ts';
@@ -25,6 +25,7 @@ import type {
 	ReportModel,
 	Tick
 } from './model.ts';
+import { roomGroup, walkedLines } from './room-group.ts';
 
 export interface FixListOptions {
 	readonly format: PrintFormat;
@@ -32,15 +33,17 @@ export interface FixListOptions {
 	readonly printedAt: string;
 	/** What a part of the week is called in the warnings of the supply model; else its id. */
 	readonly partName?: (partId: string) => string;
+	/** By valve when absent. */
+	readonly order?: FixListOrder;
 }
 
 /** Puts a survey's fix list into words and figures, ready for any kind of page. */
 export function fixListModel(
 	survey: Survey,
 	assessment: Assessment,
-	{ format, printedAt, partName = (partId) => partId }: FixListOptions
+	{ format, printedAt, partName = (partId) => partId, order = 'section' }: FixListOptions
 ): ReportModel {
-	const list = fixList(survey, assessment);
+	const list = fixList(survey, assessment, order);
 	const jobs = list.groups.flatMap((group) => group.jobs);
 	return {
 		title: 'Fix list',
@@ -61,7 +64,14 @@ export function fixListModel(
 		band: line(depressuriseFirst()),
 		closing: line(localRulesFirst()),
 		cautions: list.headline.map(line),
-		groups: list.groups.map((group) => jobGroup(survey, group, format)),
+		walked: walkedLines(survey, list.roundId, format),
+		groups: [
+			...list.groups.map((group) => ({
+				...jobGroup(survey, group, format),
+				...(order === 'window' && { window: windowLine(group, format) })
+			})),
+			...roomGroup(survey, list.roundId, format)
+		],
 		plans: planPages(survey, jobs)
 	};
 }
@@ -135,6 +145,12 @@ function jobGroup(survey: Survey, group: FixGroup, format: PrintFormat): JobGrou
 	};
 }
 
+function windowLine({ window }: FixGroup, format: PrintFormat): string {
+	if (!window) return 'In no window';
+	const name = window.name.trim() === '' ? '' : `${window.name}, `;
+	return `${name}${format.moment(window.startsAt)}, ${format.count(window.minutes)} min`;
+}
+
 function jobCount({ jobs, openCount }: FixGroup, format: PrintFormat): string {
 	const first = jobs.filter((job) => shapeOf(job) === 'first').length;
 	const open = `${format.count(openCount)} of ${format.count(jobs.length)} to do`;
@@ -195,6 +211,8 @@ function valuesOf(job: FixJob, currency: string): JobValues {
 		...(mendedAt !== undefined && { mendedOn: mendedAt.slice(0, 10) }),
 		...(reSoaped && { reSoaped: reSoaped === 'tight' ? 'tight' : 'still leaking' }),
 		...(minutes !== undefined && { minutes }),
+		plannedMinutes: job.work.minutes,
+		partsCost: job.work.partsCost,
 		...(couldNot && { couldNot })
 	};
 }

@@ -12,7 +12,9 @@ export type PrintFormat = Pick<
 	| 'carbon'
 	| 'significant'
 	| 'count'
+	| 'percent'
 	| 'date'
+	| 'moment'
 >;
 
 /** A caution as it is printed: its METHOD id and its whole text. */
@@ -62,10 +64,15 @@ export interface JobValues {
 	readonly mendedOn?: string;
 	readonly reSoaped?: string;
 	readonly minutes?: number;
+	/** What it is reckoned to take, where `minutes` is what it took. */
+	readonly plannedMinutes?: number;
+	/** Major units. */
+	readonly partsCost?: number;
 	readonly couldNot?: string;
 }
 
 export interface JobRow {
+	/** The tag on the leak; `R1` and so on for findings of the compressor room. */
 	readonly tag: string;
 	readonly shape: PinShape;
 	readonly place: string;
@@ -91,6 +98,8 @@ export interface JobRow {
 
 export interface JobGroup {
 	readonly heading: string;
+	/** When the list goes by windows: which one, or that these jobs are in none. */
+	readonly window?: string;
 	/** The valve to close, or that it is still to be found. */
 	readonly valve: string;
 	readonly valveKnown: boolean;
@@ -121,6 +130,8 @@ export interface ReportModel {
 	/** At the foot of every page, whole. */
 	readonly closing: CautionLine;
 	readonly cautions: readonly CautionLine[];
+	/** What was and was not walked. */
+	readonly walked: readonly string[];
 	readonly groups: readonly JobGroup[];
 	readonly plans: readonly PlanPage[];
 }

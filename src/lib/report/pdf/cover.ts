@@ -8,6 +8,7 @@ const LABEL: TextStyle = { size: 9.5 };
 const FIGURE: TextStyle = { size: 19, bold: true };
 const NOTE: TextStyle = { size: 8.5 };
 const TEXT: TextStyle = { size: 9.5 };
+const WALKED: TextStyle = { size: 9.5, bold: true };
 const HEADING: TextStyle = { size: 13, bold: true };
 const CELL: TextStyle = { size: 10.5 };
 const CELL_BOLD: TextStyle = { size: 10.5, bold: true };
@@ -21,6 +22,10 @@ export function drawCover(sheet: Sheet, model: ReportModel, y: number): number {
 	down += sheet.write(sheet.lines(under.join('  ·  '), TITLE, width), MARGIN, down, TITLE) + 3;
 	down += drawFigures(sheet, model.figures, down) + 3;
 	for (const text of [model.method, ...model.notes])
+		down += sheet.write(sheet.lines(text, TEXT, width), MARGIN, down, TEXT) + 0.6;
+	down += 2;
+	down += sheet.write('What was walked', MARGIN, down, WALKED) + 0.4;
+	for (const text of model.walked)
 		down += sheet.write(sheet.lines(text, TEXT, width), MARGIN, down, TEXT) + 0.6;
 	down += 4;
 	down += sheet.write('Before any job', MARGIN, down, HEADING) + 1.5;

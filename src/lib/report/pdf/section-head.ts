@@ -6,6 +6,7 @@ const NAME: TextStyle = { size: 18, bold: true };
 const SUM: TextStyle = { size: 11, bold: true, align: 'right' };
 const VALVE: TextStyle = { size: 13, bold: true };
 const FACTS: TextStyle = { size: 10 };
+const WINDOW: TextStyle = { size: 11, bold: true };
 const AGAIN: TextStyle = { size: 10.5, bold: true };
 const SUM_COLUMN = 48;
 const STEP_SIDE = 7;
@@ -14,6 +15,7 @@ const FACT_LINES = 3;
 function parts(sheet: Sheet, group: JobGroup) {
 	const width = sheet.contentWidth;
 	return {
+		window: group.window === undefined ? [] : sheet.lines(group.window, WINDOW, width, 1),
 		name: sheet.lines(group.heading, NAME, width - SUM_COLUMN),
 		valve: sheet.lines(
 			group.valveKnown ? `Valve to close: ${group.valve}` : `${group.valve}.`,
@@ -41,9 +43,14 @@ function nameHeight(sheet: Sheet, group: JobGroup): number {
 	return Math.max(lines * sheet.lineHeight(NAME), 2 * sheet.lineHeight(SUM)) + 1.5;
 }
 
+function windowHeight(sheet: Sheet, group: JobGroup): number {
+	return parts(sheet, group).window.length * (sheet.lineHeight(WINDOW) + 1);
+}
+
 export function sectionHeadHeight(sheet: Sheet, group: JobGroup): number {
 	return (
 		3 +
+		windowHeight(sheet, group) +
 		nameHeight(sheet, group) +
 		boxHeight(sheet, group) +
 		2.5 +
@@ -55,9 +62,11 @@ export function sectionHeadHeight(sheet: Sheet, group: JobGroup): number {
 /** A section: what it costs, the valve to close, and the order of the work with its boxes. */
 export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): number {
 	const right = sheet.width - MARGIN;
-	const { name, valve, facts } = parts(sheet, group);
+	const { window, name, valve, facts } = parts(sheet, group);
 	sheet.rule(MARGIN, y, right, y, 1.1);
 	let down = y + 3;
+	sheet.write(window, MARGIN, down, WINDOW);
+	down += windowHeight(sheet, group);
 	sheet.write(name, MARGIN, down, NAME);
 	const sum = group.costPerYear === '' ? 'no cost worked out' : `${group.costPerYear} a year`;
 	sheet.write([group.jobCount, sum], right, down + 0.6, SUM);
