@@ -165,6 +165,10 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'boiler-efficiency-out-of-range':
 		'This boiler efficiency is out of range[: {value}; accepted {limits}]. Correct it.',
 	'fraction-out-of-range': 'This share is out of range[: {value}; accepted {limits}]. Correct it.',
+	'set-pressure-missing':
+		'The set pressure of the supply is not known. Give it on Set up, then try another.',
+	'what-if-id-unknown':
+		'What was to be tried names something that is no longer in the survey. Choose again.',
 	'set-pressure-does-not-choke':
 		'At so low a set pressure leaks follow another law[: {value}]. Keep it above about 0.9 bar gauge.',
 	'leaks-for-each-part':
