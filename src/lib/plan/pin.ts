@@ -14,7 +14,7 @@ export interface Pin {
 }
 
 /** The outline of a pin by state: a hanging tag, its corners and edge tell the state without colour. */
-const OUTLINES: Readonly<Record<LeakState, string>> = {
+export const OUTLINES: Readonly<Record<LeakState, string>> = {
 	// A plate with a point: still to be mended.
 	leaking: 'M3 2h34a2 2 0 0 1 2 2v26a2 2 0 0 1-2 2H27l-7 13-7-13H3a2 2 0 0 1-2-2V4a2 2 0 0 1 2-2Z',
 	// The same with its corners cut: mended, not re-soaped.
@@ -24,6 +24,9 @@ const OUTLINES: Readonly<Record<LeakState, string>> = {
 	'not-reached': 'M3 2h34v30H27l-7 13-7-13H3Z',
 	unseen: 'M3 2h34v30H27l-7 13-7-13H3Z'
 };
+
+/** The tick of a leak that was proved tight. */
+export const TICK = 'm14.5 27 4 3 7-6';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -45,18 +48,20 @@ export function pinElement(pin: Pin, selected: boolean): HTMLElement {
 	number.setAttribute('x', '20');
 	number.setAttribute('y', pin.state === 'tight' ? '21' : '23');
 	number.setAttribute('text-anchor', 'middle');
-	number.setAttribute(
-		'font-size',
-		String([17, 17, 17, 16, 13, 11, 9][String(pin.tag).length] ?? 9)
-	);
+	number.setAttribute('font-size', String(numberSize(pin.tag)));
 	number.textContent = String(pin.tag);
 	picture.append(outline, number);
 	if (pin.state === 'tight') {
 		const tick = document.createElementNS(SVG, 'path');
 		tick.setAttribute('class', 'tick');
-		tick.setAttribute('d', 'm14.5 27 4 3 7-6');
+		tick.setAttribute('d', TICK);
 		picture.append(tick);
 	}
 	button.append(picture);
 	return button;
+}
+
+/** Letters that let the number fit into the pin, in its own units: it is 40 wide. */
+export function numberSize(tag: number): number {
+	return [17, 17, 17, 16, 13, 11, 9][String(tag).length] ?? 9;
 }

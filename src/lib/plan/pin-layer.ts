@@ -1,0 +1,205 @@
+import * as L from 'leaflet';
+import type { PlanPoint } from '#lib/core/survey/schema.ts';
+import { pinElement, type Pin } from './pin.ts';
+import { paintPins, PIN_WIDTHS } from './pin-paint.ts';
+
+/** More than so many elements make a plan heavy to move: beyond, pins are painted. */
+export const MOST_ELEMENTS = 300;
+/** Pins whose tips are this close together on the screen cannot be told apart by a finger, px. */
+const STACKED_PX = 8;
+/** So many fan out around one place; there are more only where zooming in parts them. */
+const MOST_FANNED = 12;
+/** Painted beyond the edges, as a share of the view, so that a pan has something to show. */
+const MARGIN = 0.3;
+
+interface Settings {
+	readonly map: L.Map;
+	readonly toMap: (at: PlanPoint) => L.LatLng;
+	/** Pins shrink when the whole plan is looked at. */
+	readonly scale: () => number;
+	readonly onpin: (id: string) => void;
+}
+
+/**
+ * The pins of a plan: elements while they are few, painted on one canvas with the same shapes when
+ * they are many. Pins that stand on one place fan out when they are tapped.
+ */
+export class PinLayer {
+	readonly #settings: Settings;
+	readonly #drawn = new Map<string, { marker: L.Marker; key: string }>();
+	readonly #canvas = document.createElement('canvas');
+	#pins: readonly Pin[] = [];
+	#selectedId: string | undefined;
+	#painted: readonly Pin[] = [];
+	#fan: L.LayerGroup | undefined;
+	#frame = 0;
+
+	constructor(settings: Settings) {
+		this.#settings = settings;
+		this.#canvas.className = 'pin-canvas leaflet-zoom-hide';
+		this.#canvas.setAttribute('aria-hidden', 'true');
+		settings.map.getPane('markerPane')?.append(this.#canvas);
+		settings.map.on('moveend zoomend viewreset resize', this.#soon);
+		settings.map.on('zoomstart', this.#foldFan);
+	}
+
+	show(pins: readonly Pin[], selectedId: string | undefined): void {
+		this.#pins = pins;
+		this.#selectedId = selectedId;
+		this.#foldFan();
+		this.#draw();
+	}
+
+	remove(): void {
+		cancelAnimationFrame(this.#frame);
+		this.#settings.map.off('moveend zoomend viewreset resize', this.#soon);
+		this.#settings.map.off('zoomstart', this.#foldFan);
+		for (const { marker } of this.#drawn.values()) marker.remove();
+		this.#drawn.clear();
+		this.#foldFan();
+		// Some browsers keep a canvas's memory until it is made empty.
+		this.#canvas.width = this.#canvas.height = 0;
+		this.#canvas.remove();
+	}
+
+	/** The painted pin under a tap, uppermost first; elements answer for themselves. */
+	tap(at: L.LatLng): boolean {
+		if (this.#fan) {
+			this.#foldFan();
+			return true;
+		}
+		const { map, toMap, scale } = this.#settings;
+		const { x, y } = map.latLngToContainerPoint(at);
+		const hit = this.#painted.findLast((pin) => {
+			const tip = map.latLngToContainerPoint(toMap(pin.at));
+			const half = Math.max(12, (PIN_WIDTHS[pin.size] * scale()) / 2);
+			return Math.abs(tip.x - x) <= half && y <= tip.y + 4 && y >= tip.y - half * 2.3;
+		});
+		if (hit) this.#choose(hit);
+		return hit !== undefined;
+	}
+
+	readonly #soon = (): void => {
+		cancelAnimationFrame(this.#frame);
+		this.#frame = requestAnimationFrame(() => this.#draw());
+	};
+
+	readonly #foldFan = (): void => {
+		this.#fan?.remove();
+		this.#fan = undefined;
+	};
+
+	#draw(): void {
+		const { map, toMap } = this.#settings;
+		let elements = this.#pins;
+		this.#painted = [];
+		if (elements.length > MOST_ELEMENTS) {
+			const view = map.getBounds().pad(MARGIN);
+			elements = elements.filter((pin) => view.contains(toMap(pin.at)));
+			if (elements.length > MOST_ELEMENTS) {
+				this.#painted = elements.filter(({ id }) => id !== this.#selectedId);
+				elements = elements.filter(({ id }) => id === this.#selectedId);
+			}
+		}
+		this.#showElements(elements);
+		this.#paint();
+	}
+
+	#showElements(pins: readonly Pin[]): void {
+		const { map, toMap } = this.#settings;
+		const wanted = new Set<string>();
+		for (const pin of pins) {
+			wanted.add(pin.id);
+			const selected = pin.id === this.#selectedId;
+			const key = `${pin.tag} ${pin.state} ${pin.size} ${selected} ${pin.name}`;
+			const before = this.#drawn.get(pin.id);
+			const at = toMap(pin.at);
+			if (before && before.key === key) {
+				if (!before.marker.getLatLng().equals(at)) before.marker.setLatLng(at);
+				continue;
+			}
+			before?.marker.remove();
+			const marker = this.#marker(pin, at, selected);
+			marker.on('click', () => this.#choose(pin));
+			marker.addTo(map);
+			this.#drawn.set(pin.id, { marker, key });
+		}
+		for (const [id, { marker }] of this.#drawn)
+			if (!wanted.has(id)) {
+				marker.remove();
+				this.#drawn.delete(id);
+			}
+	}
+
+	#paint(): void {
+		const { map, toMap, scale } = this.#settings;
+		const canvas = this.#canvas;
+		if (this.#painted.length === 0) {
+			canvas.width = canvas.height = 0;
+			return;
+		}
+		const { x: width, y: height } = map.getSize();
+		const ratio = Math.min(2, devicePixelRatio);
+		const [left, top] = [width * MARGIN, height * MARGIN];
+		canvas.width = Math.round((width + 2 * left) * ratio);
+		canvas.height = Math.round((height + 2 * top) * ratio);
+		canvas.style.width = `${canvas.width / ratio}px`;
+		canvas.style.height = `${canvas.height / ratio}px`;
+		L.DomUtil.setPosition(canvas, map.containerPointToLayerPoint([-left, -top]));
+		const tips = this.#painted.map((pin) => {
+			const { x, y } = map.latLngToContainerPoint(toMap(pin.at));
+			return { pin, x: x + left, y: y + top };
+		});
+		const context = canvas.getContext('2d');
+		if (context) paintPins(context, tips, scale(), ratio);
+	}
+
+	/** One pin opens; several on one place fan out first. */
+	#choose(pin: Pin): void {
+		const { map, toMap, onpin } = this.#settings;
+		const tip = map.latLngToContainerPoint(toMap(pin.at));
+		const stack = this.#pins.filter(
+			(other) => map.latLngToContainerPoint(toMap(other.at)).distanceTo(tip) < STACKED_PX
+		);
+		if (stack.length < 2 || this.#fan) {
+			this.#foldFan();
+			onpin(pin.id);
+		} else this.#fanOut(stack.slice(0, MOST_FANNED), tip);
+	}
+
+	#fanOut(stack: readonly Pin[], tip: L.Point): void {
+		const { map, onpin } = this.#settings;
+		const fan = L.layerGroup().addTo(map);
+		const radius = Math.max(44, (stack.length * 44) / (2 * Math.PI));
+		stack.forEach((pin, index) => {
+			const angle = (2 * Math.PI * index) / stack.length - Math.PI / 2;
+			const away = L.point(Math.cos(angle), Math.sin(angle)).multiplyBy(radius);
+			const at = map.containerPointToLatLng(tip.add(away));
+			const from = map.containerPointToLatLng(tip);
+			L.polyline([from, at], { className: 'fan-line', interactive: false }).addTo(fan);
+			const marker = this.#marker(pin, at, pin.id === this.#selectedId, 'fanned');
+			marker.setZIndexOffset(30_000);
+			marker.on('click', () => {
+				this.#foldFan();
+				onpin(pin.id);
+			});
+			marker.addTo(fan);
+		});
+		this.#fan = fan;
+	}
+
+	#marker(pin: Pin, at: L.LatLng, selected: boolean, also = ''): L.Marker {
+		const html = pinElement(pin, selected);
+		if (also) html.classList.add(also);
+		return L.marker(at, {
+			icon: L.divIcon({
+				html,
+				className: 'pin-place',
+				iconSize: [48, 48],
+				iconAnchor: [24, 48]
+			}),
+			keyboard: false,
+			zIndexOffset: selected ? 10_000 : pin.size * 100
+		});
+	}
+}

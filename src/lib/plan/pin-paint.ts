@@ -1,0 +1,84 @@
+import { OUTLINES, TICK, numberSize, type Pin } from './pin.ts';
+
+/** How wide a pin is drawn by its size, px at full scale; the elements' style says the same. */
+export const PIN_WIDTHS: Readonly<Record<Pin['size'], number>> = { 1: 30, 2: 36, 3: 42 };
+
+interface Ink {
+	readonly fill: string;
+	readonly line: string;
+	readonly text: string;
+	readonly thick: number;
+	readonly dashed?: boolean;
+}
+
+/** A painted pin looks as its element does, so its colours are asked of the page. */
+function inks(canvas: HTMLCanvasElement): Readonly<Record<Pin['state'], Ink>> {
+	const style = getComputedStyle(canvas);
+	const token = (name: string): string => style.getPropertyValue(`--${name}`).trim();
+	const open: Ink = {
+		fill: '#fff',
+		line: token('ink'),
+		text: token('ink'),
+		thick: 2,
+		dashed: true
+	};
+	return {
+		leaking: { fill: token('rust'), line: '#fff', text: '#fff', thick: 2 },
+		mended: { fill: token('straw-pale'), line: token('straw'), text: token('ink'), thick: 2.5 },
+		tight: { fill: '#fff', line: token('moss'), text: token('moss'), thick: 2.5 },
+		unseen: open,
+		'not-reached': open
+	};
+}
+
+/** Paints many pins, each shape once and then copied; tips are in pixels of the screen. */
+export function paintPins(
+	context: CanvasRenderingContext2D,
+	tips: readonly { readonly pin: Pin; readonly x: number; readonly y: number }[],
+	scale: number,
+	ratio: number
+): void {
+	const colours = inks(context.canvas);
+	const font = getComputedStyle(context.canvas).fontFamily;
+	const shapes = new Map<string, OffscreenCanvas>();
+	context.setTransform(ratio, 0, 0, ratio, 0, 0);
+	context.textAlign = 'center';
+	for (const { pin, x, y } of tips) {
+		const width = PIN_WIDTHS[pin.size] * scale;
+		const unit = width / 40;
+		const key = `${pin.state} ${pin.size}`;
+		let shape = shapes.get(key);
+		if (!shape) shapes.set(key, (shape = shapeOf(pin, colours[pin.state], unit * ratio)));
+		context.drawImage(
+			shape,
+			x - width / 2 - 2 * unit,
+			y - 48 * unit,
+			shape.width / ratio,
+			shape.height / ratio
+		);
+		const size = pin.state === 'tight' ? 13 : numberSize(pin.tag);
+		if (size * unit < 5) continue; // Nobody could read it.
+		context.font = `700 ${size * unit}px ${font}`;
+		context.fillStyle = colours[pin.state].text;
+		context.fillText(String(pin.tag), x, y - (pin.state === 'tight' ? 25 : 23) * unit);
+	}
+}
+
+function shapeOf(pin: Pin, ink: Ink, unit: number): OffscreenCanvas {
+	const canvas = new OffscreenCanvas(Math.ceil(44 * unit), Math.ceil(50 * unit));
+	const context = canvas.getContext('2d');
+	if (!context) return canvas;
+	context.setTransform(unit, 0, 0, unit, 2 * unit, 2 * unit);
+	const outline = new Path2D(OUTLINES[pin.state]);
+	context.fillStyle = ink.fill;
+	context.strokeStyle = ink.line;
+	context.lineWidth = ink.thick;
+	if (ink.dashed) context.setLineDash([4, 3]);
+	context.fill(outline);
+	context.stroke(outline);
+	if (pin.state === 'tight') {
+		context.lineWidth = 3;
+		context.stroke(new Path2D(TICK));
+	}
+	return canvas;
+}
