@@ -1,4 +1,8 @@
-import type { SystemLeak, TestConditions } from '#lib/core/air/system-test/readings.ts';
+import {
+	STARTING_RESOLUTION,
+	type SystemLeak,
+	type TestConditions
+} from '#lib/core/air/system-test/readings.ts';
 import { REFERENCES } from '#lib/core/air/reference-air.ts';
 import { barFromPascal, fromSi, gaugeFromBar } from '#lib/core/units/convert.ts';
 import { as, type PascalGauge } from '#lib/core/units/quantity.ts';
@@ -28,15 +32,15 @@ interface Resolutions {
 	readonly 'volume-uncertainty': number | undefined;
 }
 
-const GAUGE = gaugeFromBar(0.1);
-export const CLOCK = as<'s'>(1);
-const VOLUME_UNCERTAINTY = 0.1;
+const GAUGE = gaugeFromBar(STARTING_RESOLUTION.gaugeBar);
+export const CLOCK = as<'s'>(STARTING_RESOLUTION.clockS);
 
 export function resolution(options: Resolutions) {
 	return {
 		gaugeResolution: options.gauge ?? GAUGE,
 		clockResolution: options.clock ?? CLOCK,
-		volumeRelativeUncertainty: options['volume-uncertainty'] ?? VOLUME_UNCERTAINTY
+		volumeRelativeUncertainty:
+			options['volume-uncertainty'] ?? STARTING_RESOLUTION.volumeRelativeUncertainty
 	};
 }
 

@@ -58,6 +58,7 @@ function massFlow(of: Inputs): number {
 }
 
 function area(of: Inputs): number {
+	if (of.has('test-scaling')) return of.get('effective-area') * of.get('test-scaling');
 	if (of.has('opening-area')) return of.get('discharge-coefficient') * of.get('opening-area');
 	if (of.has('caught-mass-flow')) return of.get('caught-mass-flow') / of.get('mass-flux');
 	if (of.has('equivalent-hole')) return (Math.PI / 4) * (of.get('equivalent-hole') * 1e-3) ** 2;

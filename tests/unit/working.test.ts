@@ -125,6 +125,16 @@ const SURVEYS: readonly [name: string, survey: Survey][] = [
 	['the demo with every kind of cost', dear],
 	['the demo by the quick method', quickOnly],
 	['the demo at a low pressure while closed', lowSet],
+	[
+		'the demo scaled to a system test',
+		{
+			...demo,
+			startingValues: {
+				...demo.startingValues,
+				scaling: { factor: 0.8, systemTestId: 'test-1' }
+			}
+		}
+	],
 	['three leaks', await open('three-leaks.json')]
 ];
 

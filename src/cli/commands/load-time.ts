@@ -1,3 +1,4 @@
+import { STARTING_RESOLUTION } from '#lib/core/air/system-test/readings.ts';
 import { loadTimeLeak } from '#lib/core/air/system-test/load-time.ts';
 import { barFromPascal, fromSi, gaugeFromBar } from '#lib/core/units/convert.ts';
 import { ok } from '#lib/core/units/result.ts';
@@ -44,7 +45,6 @@ const OPTIONS = {
 	...REFERENCE_OPTION
 };
 
-const CAPACITY_UNCERTAINTY = 0.05;
 /** Where no pressure is given the leak is not carried to another: any one in range serves for both. */
 const ANY_PRESSURE = gaugeFromBar(7);
 
@@ -77,7 +77,8 @@ function run(given: Given<typeof OPTIONS>): Answer<Outcome> {
 		return complain(missing('pressure', '7 bar'), '--at');
 	if (options.cycle.length === 0) return complain(missing('cycle', '60 s/240 s'));
 	const clock = options.clock ?? CLOCK;
-	const capacityUncertainty = options['capacity-uncertainty'] ?? CAPACITY_UNCERTAINTY;
+	const capacityUncertainty =
+		options['capacity-uncertainty'] ?? STARTING_RESOLUTION.capacityRelativeUncertainty;
 	const testPressure = options.pressure ?? ANY_PRESSURE;
 	const at = options.at ?? testPressure;
 	const test = loadTimeLeak(

@@ -72,6 +72,7 @@ export const QUANTITY_WORDS: Readonly<Record<QuantityId, string>> = {
 	interval: 'In every',
 
 	'effective-area': 'Effective area',
+	'test-scaling': 'Scaling of the estimates to the system test',
 	uncertainty: 'Its relative standard uncertainty',
 	'discharge-coefficient': 'Discharge coefficient',
 	'opening-area': 'Area of the opening',

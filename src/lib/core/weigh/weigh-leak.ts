@@ -12,6 +12,7 @@ import {
 	type HoursOrigin,
 	type PressureOrigin
 } from './leak-inputs.ts';
+import { FLOW_KINDS, scaledFlow } from './scaled-flow.ts';
 
 /** A leak with its flow and everything the flow was made from. */
 export interface WeighedLeak {
@@ -21,6 +22,8 @@ export interface WeighedLeak {
 	readonly pressure: From<PressureOrigin>;
 	readonly hours: From<HoursOrigin>;
 	readonly flow: LeakFlow;
+	/** What the estimate was multiplied by, where it was scaled to a system test. */
+	readonly scaling?: number;
 }
 
 export interface WeighingConditions {
@@ -30,10 +33,13 @@ export interface WeighingConditions {
 	/** What sections without a pressure of their own stand at. */
 	readonly setPressureBarGauge: number | undefined;
 	readonly scheduleHours: number | undefined;
+	/** Of every flow that was estimated; absent when nothing is scaled. METHOD W12. */
+	readonly scaling: number | undefined;
 }
 
 /**
- * Finds a leak's pressure, hours and evidence in the survey and gives its flow. METHOD W1, A14.
+ * Finds a leak's pressure, hours and evidence in the survey and gives its flow, scaled where the user
+ * took over a scaling. METHOD W1, W12, A14.
  *
  * @returns `evidence-missing`, `pressure-missing`, `hours-missing`, or a refusal of the flow model
  */
@@ -58,13 +64,15 @@ export function weighLeak(
 		duty: sighting.intermittent
 	});
 	if (!flow.ok) return flow;
+	const scaling = FLOW_KINDS.has(sighting.evidence.kind) ? undefined : conditions.scaling;
 	return ok({
 		leak,
 		sighting,
 		section,
 		pressure: pressure.value,
 		hours: hours.value,
-		flow: flow.value
+		flow: scaling === undefined ? flow.value : scaledFlow(flow.value, scaling),
+		...(scaling !== undefined && { scaling })
 	});
 }
 
@@ -111,14 +119,16 @@ export function weighingConditions(
 ): WeighingConditions {
 	const { reference } = survey.site;
 	const { soapBands } = survey.startingValues;
+	const scaling = survey.startingValues.scaling?.factor;
 	const { setPressureBarGauge } = survey.supply;
 	if (
 		latest?.air !== air ||
 		latest.reference !== reference ||
 		latest.soapBands !== soapBands ||
 		latest.setPressureBarGauge !== setPressureBarGauge ||
-		latest.scheduleHours !== scheduleHours
+		latest.scheduleHours !== scheduleHours ||
+		latest.scaling !== scaling
 	)
-		latest = { air, reference, soapBands, setPressureBarGauge, scheduleHours };
+		latest = { air, reference, soapBands, setPressureBarGauge, scheduleHours, scaling };
 	return latest;
 }

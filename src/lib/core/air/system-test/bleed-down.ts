@@ -58,7 +58,7 @@ export interface BleedDownLeak {
 }
 
 /** The handbook's correction of the mean flow to the starting pressure. METHOD T4. */
-const HANDBOOK_FACTOR = 1.25;
+export const HANDBOOK_FACTOR = 1.25;
 
 /**
  * Bleed-down by the handbook: q = V·(p1 − p2)/(t·p_atm)·1.25.

@@ -33,6 +33,14 @@ export interface SystemLeak {
 	readonly relativeStandardUncertainty: number;
 }
 
+/** How well readings were taken, where nobody said. Our starting values. METHOD T13. */
+export const STARTING_RESOLUTION = {
+	clockS: 1,
+	gaugeBar: 0.1,
+	capacityRelativeUncertainty: 0.05,
+	volumeRelativeUncertainty: 0.1
+} as const;
+
 /** Passes the conditions of a test, or refuses what is outside METHOD A15. */
 export function checkConditions(conditions: TestConditions): Result<TestConditions> {
 	const pressure = checkLinePressure(conditions.setPressure);

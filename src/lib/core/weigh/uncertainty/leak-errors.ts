@@ -6,6 +6,7 @@ import type { EvidenceKind } from '../../survey/evidence-schema.ts';
 import { gaugeFromBar } from '../../units/convert.ts';
 import { as } from '../../units/quantity.ts';
 import { ok, type Result } from '../../units/result.ts';
+import { FLOW_KINDS } from '../scaled-flow.ts';
 import type { WeighedLeak } from '../weigh-leak.ts';
 import type { ReadySharedErrors } from './shared-errors.ts';
 
@@ -20,9 +21,6 @@ export const KINDS = [
 	'meter',
 	'catalogue'
 ] as const satisfies readonly EvidenceKind[];
-
-/** Kinds that measure the flow itself: the gauge has no part in it, and a test does not correct them. */
-export const FLOW_KINDS: ReadonlySet<EvidenceKind> = new Set(['bubble-growth', 'bag', 'meter']);
 
 /** What a leak's flow is multiplied by: e^(own·z + method·b[kind] + gauge·g), z, b, g standard normal. */
 export interface LeakErrors {

@@ -3,8 +3,9 @@ import { carbonKg } from '../../money/carbon.ts';
 import type { LeakState } from '../../survey/leak-state.ts';
 import type { Survey } from '../../survey/schema.ts';
 import { ok, type Refusal, type Result } from '../../units/result.ts';
+import { FLOW_KINDS } from '../scaled-flow.ts';
 import { weighRound, WASTING } from '../weigh-round.ts';
-import { FLOW_KINDS, KINDS, leakErrors } from './leak-errors.ts';
+import { KINDS, leakErrors } from './leak-errors.ts';
 import { readySharedErrors, type ReadySharedErrors, type SharedErrors } from './shared-errors.ts';
 import { yearOfLeaks, type YearOfLeaks } from './year-weights.ts';
 

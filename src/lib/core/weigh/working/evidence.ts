@@ -14,13 +14,24 @@ export interface EvidenceAir {
 	readonly soapBands: SoapBands;
 }
 
-/** From what was seen or measured of a leak to its effective area. METHOD A7 to A12. */
+/** From what was seen or measured of a leak to its effective area. METHOD A7 to A12, W12. */
 export function areaWorking(leak: WeighedLeak, evidence: Evidence, air: EvidenceAir): Working {
-	const { area } = leak.flow;
+	const { flow, scaling } = leak;
+	const { area } = flow;
 	const inputs = inputsOf(evidence, area.choices, air);
-	return made('effective-area', area.areaM2, 'm²', area.basis, inputs, {
-		relativeUncertainty: area.relativeStandardUncertainty
-	});
+	const doubt = { relativeUncertainty: area.relativeStandardUncertainty };
+	if (scaling === undefined)
+		return made('effective-area', area.areaM2, 'm²', area.basis, inputs, doubt);
+	const estimate = made('effective-area', area.areaM2 / scaling, 'm²', area.basis, inputs, doubt);
+	const source = 'taken over from a system test';
+	return made(
+		'effective-area',
+		area.areaM2,
+		'm²',
+		'W12',
+		[estimate, given('test-scaling', scaling, '', { kind: 'cited', source })],
+		doubt
+	);
 }
 
 function inputsOf(evidence: Evidence, choices: readonly Choice[], air: EvidenceAir): Working[] {

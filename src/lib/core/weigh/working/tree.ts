@@ -68,6 +68,7 @@ export const QUANTITY_IDS = [
 	'interval',
 	// Evidence
 	'effective-area',
+	'test-scaling',
 	'uncertainty',
 	'discharge-coefficient',
 	'opening-area',
