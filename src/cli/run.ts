@@ -4,6 +4,7 @@ import { complain, complaintLine, type Answer, type Complaint } from './complain
 import { audit } from './commands/audit.ts';
 import { bleedDown } from './commands/bleed-down.ts';
 import { flow } from './commands/flow.ts';
+import { logger } from './commands/logger.ts';
 import { loadTime } from './commands/load-time.ts';
 import { power } from './commands/power.ts';
 import { pumpUp } from './commands/pump-up.ts';
@@ -11,7 +12,15 @@ import { helpOf, helpOfAll } from './help.ts';
 import type { Io } from './io.ts';
 import { oneLine } from './plain-text.ts';
 
-export const COMMANDS: readonly Command[] = [audit, flow, loadTime, bleedDown, pumpUp, power];
+export const COMMANDS: readonly Command[] = [
+	audit,
+	flow,
+	loadTime,
+	bleedDown,
+	pumpUp,
+	logger,
+	power
+];
 
 export const EXIT = { answered: 0, fault: 1, refused: 2 } as const;
 

@@ -1,7 +1,7 @@
 import { fromMinor } from '#lib/core/money/currency.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { uncertaintyModel } from '#lib/core/weigh/uncertainty/model.ts';
-import { uncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
+import { uncertaintyResult, type UncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
 import { startRun } from '#lib/core/weigh/uncertainty/run.ts';
 import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
 import type { JsonKey } from '../command.ts';
@@ -33,10 +33,11 @@ export interface Sureness {
 		readonly count: number;
 		readonly settled: boolean;
 	} | null;
+	readonly result: UncertaintyResult | null;
 }
 
 /** Nothing was weighed; the audit says why. */
-const NOT_KNOWN: Sureness = { totals: null, leaks: new Map(), draws: null };
+const NOT_KNOWN: Sureness = { totals: null, leaks: new Map(), draws: null, result: null };
 const DRAWS_AT_ONCE = 500;
 
 export const SURENESS_KEYS: readonly JsonKey[] = [
@@ -76,7 +77,8 @@ export function sureness(survey: Survey, roundId: string): Sureness {
 				}
 			])
 		),
-		draws: { seed: found.seed, count: found.draws, settled: found.settled }
+		draws: { seed: found.seed, count: found.draws, settled: found.settled },
+		result: found
 	};
 }
 

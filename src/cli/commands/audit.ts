@@ -22,6 +22,7 @@ import {
 } from '../survey-argument.ts';
 import { warningSentences } from '../year-warnings.ts';
 import { SURENESS_KEYS, sureness, type Sureness } from './audit-sureness.ts';
+import { SYSTEM_CHECK_KEYS, systemCheck } from './audit-system-check.ts';
 
 const JSON_KEYS: readonly JsonKey[] = [
 	['site', 'name of the site'],
@@ -50,6 +51,7 @@ const JSON_KEYS: readonly JsonKey[] = [
 	],
 	['', 'the costs add up to totals.costPerYear to the coin'],
 	...SURENESS_KEYS,
+	...SYSTEM_CHECK_KEYS,
 	['unweighed[]', 'leaks that could not be weighed: tag, code, sentence'],
 	['missing[]', 'why a figure is null: code, sentence'],
 	['warnings[]', 'what the figures must not be shown without: code, sentence'],
@@ -139,6 +141,7 @@ function jsonOf(
 			...(sure.leaks.get(leak.tag) ?? { interval90: null, rankInterval: null, chanceOfTop10: null })
 		})),
 		draws: sure.draws,
+		systemCheck: systemCheck(survey, id, sure.result),
 		unweighed: found.unweighed.map(({ tag, refusal }) => ({
 			tag,
 			code: refusal.code,
