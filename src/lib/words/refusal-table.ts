@@ -241,6 +241,12 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'The log of changes does not say which site it starts from. Open another copy.',
 	'not-undoable': 'This change cannot be undone. Change it back by hand.',
 	'survey-without-round': 'This survey has no round yet. Start one, then weigh it.',
+	'rounds-not-in-order':
+		'A comparison goes from an earlier round to a later one[: {before} to {after}]. Choose them the other way round.',
+	'currency-differs':
+		'The two rounds are in different currencies[: {before} and {after}]. Set the same one, then compare.',
+	'system-tests-missing':
+		'A measured saving needs a system test in both rounds[; {round} has none]. Add one in Set up or leave it at what soap proves.',
 	'round-unknown': 'There is no round “{round}” in this survey. Choose one of these[: {rounds}].',
 	'round-ambiguous':
 		'More than one round is called “{round}”. Give the id of the one that is meant[: {rounds}].',
@@ -302,6 +308,9 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'image-kind-known-not-read': '{kind} pictures are not read here. Save it as PNG, JPEG or SVG.',
 	'image-kind-unknown': 'This is not a picture that is read here. Use PNG, JPEG or SVG.',
 	'image-not-decoded': 'The picture could not be opened. Save it again as PNG or JPEG.',
+	'photo-heic':
+		'This browser cannot open HEIC photos. Set the camera to save JPEG, or send the photo as JPEG.',
+	'photo-not-drawn': 'The photo could not be opened. Take it again, or save it as JPEG.',
 	'image-without-size': 'The picture does not say how large it is. Save it as PNG or JPEG.',
 	'pdf-locked': 'This PDF asks for a password. Save a copy of it without one.',
 	'pdf-unreadable': 'This PDF is damaged or cut short. Copy it again from its source.',
@@ -311,6 +320,23 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'plan-points-in-line': 'These three points lie on one line. Take one well beside it.',
 	'plan-corners-crossed':
 		'These corners do not go round a sheet. Tap top left, top right, bottom right, bottom left.',
+
+	// Planning the mending
+	'plan-without-windows': 'There is no window yet. Add a time when air can be off.',
+	'plan-without-jobs':
+		'No leak can be planned yet. Price the leaks on Weigh, or change what is left out.',
+
+	// Handing the list over
+	'work-order-priority-without-word':
+		'The priority “{priority}” has no word in your list[; repair {tag} needs one]. Write it beside the columns.',
+	'work-order-field-unknown':
+		'The column “{heading}” is to hold “{content}”, which is not known here. Choose another content.',
+	'work-order-heading-twice': 'The heading “{heading}” stands twice. Give each column its own.',
+	'work-order-heading-missing': 'A column has no heading. Write what your system calls it.',
+	'work-order-without-cautions':
+		'No column holds the description with its cautions. Add one: a repair is not handed over without them.',
+	'printing-worker-failed':
+		'The pages could not be made. Close other pages to free memory and try again; the tables carry the same cautions.',
 
 	// The command line
 	'command-missing': 'No command was given. Use one of these[: {accepted}].',

@@ -1,11 +1,14 @@
 import { find } from '../survey/ids.ts';
 import { leakState, leaksInOrder, mendingIn, type LeakState } from '../survey/leak-state.ts';
 import { STARTING_ACTION, type Action, type Hazard, type Part } from '../survey/parts.ts';
-import type { Leak, Mending, Section, Survey } from '../survey/schema.ts';
+import type { Leak, Mending, Section, ShutdownWindow, Survey } from '../survey/schema.ts';
 import type { Assessment, LeakAssessment } from '../weigh/assessment.ts';
 import type { Joule } from '../units/quantity.ts';
 import type { Refusal } from '../units/result.ts';
 import { cautionsForJob, headlineCautions, sectionCautions, type Caution } from './cautions.ts';
+import { comesFirst, jobWork, type JobWork } from './jobs.ts';
+import { stopsOfWindow } from './plan/stops.ts';
+import { plannedWindows, windowsInOrder } from './plan/windows.ts';
 import { storedEnergy } from './stored-energy.ts';
 import { costOfWaitingPerDay } from './waiting.ts';
 
@@ -27,6 +30,10 @@ export interface FixJob {
 	readonly energyKwhPerYear?: number;
 	readonly costMinorPerYear?: number;
 	readonly costOfWaitingMinorPerDay?: number;
+	/** What it takes: minutes, parts, cure. */
+	readonly work: JobWork;
+	/** The window that it is planned into. */
+	readonly windowId?: string;
 	/** Why it could not be weighed; it must still be mended. */
 	readonly unweighed?: Refusal;
 	/** Never empty. */
@@ -39,6 +46,8 @@ export interface FixJob {
 export interface FixGroup {
 	/** Absent: the leaks that belong to no section. Find the isolating valve first. */
 	readonly section?: Section;
+	/** When the list goes by windows: the one that these jobs are planned into. */
+	readonly window?: ShutdownWindow;
 	readonly pressureBarGauge?: number;
 	/** p·V of the air in the section, where its volume and pressure are known; METHOD P1. */
 	readonly storedEnergyJ?: Joule;
@@ -58,28 +67,40 @@ export interface FixList {
 	readonly groups: readonly FixGroup[];
 }
 
+/** How the list is laid out: by valve, worst first; or by the windows of the plan, in walking order. */
+export type FixListOrder = 'section' | 'window';
+
 /**
  * Puts every leak of a round on the list of work, behind the valve that isolates it.
  * Groups and jobs stand worst first, and what must come first whatever it costs is ahead of them
- * (METHOD P3).
+ * (METHOD P3). By windows, each window's sections and jobs stand in the order of the walk (METHOD P8); what
+ * is in no window follows, unless it must come first.
  * @param survey the site, its sections and leaks
  * @param assessment what the leaks waste; its round is the list's round
  */
-export function fixList(survey: Survey, assessment: Assessment): FixList {
+export function fixList(
+	survey: Survey,
+	assessment: Assessment,
+	order: FixListOrder = 'section'
+): FixList {
 	const weighed = new Map(assessment.leaks.map((leak) => [leak.leakId, leak]));
 	const refused = new Map(assessment.unweighed.map((leak) => [leak.leakId, leak.refusal]));
-	const bySection = new Map<string | undefined, { section?: Section; jobs: FixJob[] }>();
-	for (const leak of leaksInOrder(survey)) {
+	const planned = plannedWindows(survey);
+	const all = leaksInOrder(survey).map((leak) => {
 		const section = standing(find(survey.sections, leak.sectionId));
-		const group = bySection.get(section?.id) ?? { ...(section && { section }), jobs: [] };
-		group.jobs.push(
-			fixJob(leak, section, assessment.roundId, weighed.get(leak.id), refused.get(leak.id))
+		const windowId = planned.get(leak.id);
+		const job = fixJob(
+			survey,
+			leak,
+			section,
+			assessment.roundId,
+			weighed.get(leak.id),
+			refused.get(leak.id)
 		);
-		bySection.set(section?.id, group);
-	}
-	const groups = [...bySection.values()]
-		.map(({ section, jobs }) => fixGroup(survey, section, jobs))
-		.sort(byUrgency);
+		return { section, job: windowId === undefined ? job : { ...job, windowId } };
+	});
+	const groups =
+		order === 'window' ? groupsByWindow(survey, all) : groupsBySection(survey, all).sort(byUrgency);
 	const jobs = groups.flatMap((group) => group.jobs);
 	return {
 		roundId: assessment.roundId,
@@ -91,7 +112,40 @@ export function fixList(survey: Survey, assessment: Assessment): FixList {
 	};
 }
 
+interface Placed {
+	readonly section: Section | undefined;
+	readonly job: FixJob;
+}
+
+function groupsBySection(survey: Survey, all: readonly Placed[]): FixGroup[] {
+	const bySection = new Map<string | undefined, { section?: Section; jobs: FixJob[] }>();
+	for (const { section, job } of all) {
+		const group = bySection.get(section?.id) ?? { ...(section && { section }), jobs: [] };
+		group.jobs.push(job);
+		bySection.set(section?.id, group);
+	}
+	return [...bySection.values()].map(({ section, jobs }) => fixGroup(survey, section, jobs));
+}
+
+function groupsByWindow(survey: Survey, all: readonly Placed[]): FixGroup[] {
+	const windows = windowsInOrder(survey).flatMap((window) => {
+		const members = all.filter(({ job }) => job.windowId === window.id);
+		const byId = new Map(members.map((placed) => [placed.job.leakId, placed]));
+		return stopsOfWindow(survey, [...byId.keys()]).map(({ leakIds }) => {
+			const placed = leakIds.flatMap((leakId) => byId.get(leakId) ?? []);
+			const jobs = placed.map(({ job }) => job);
+			return { ...fixGroup(survey, placed[0]?.section, jobs), jobs, window };
+		});
+	});
+	const rest = groupsBySection(
+		survey,
+		all.filter(({ job }) => job.windowId === undefined)
+	).sort(byUrgency);
+	return [...rest.filter(holdsPinned), ...windows, ...rest.filter((group) => !holdsPinned(group))];
+}
+
 function fixJob(
+	survey: Survey,
 	leak: Leak,
 	section: Section | undefined,
 	roundId: string,
@@ -111,13 +165,14 @@ function fixJob(
 		hazards: leak.hazards,
 		state,
 		done: state === 'mended' || state === 'tight',
-		pinnedFirst: leak.part === 'pressure-vessel' || action === 'out-of-service',
+		pinnedFirst: comesFirst(leak),
 		...(weighed && { freeAirM3PerS: weighed.freeAirM3PerS }),
 		...(weighed?.energyKwhPerYear !== undefined && { energyKwhPerYear: weighed.energyKwhPerYear }),
 		...(cost !== undefined && {
 			costMinorPerYear: cost,
 			costOfWaitingMinorPerDay: costOfWaitingPerDay(cost)
 		}),
+		work: jobWork(leak, survey),
 		...(unweighed && { unweighed }),
 		cautions: cautionsForJob(leak, section),
 		ticks: mendingIn(leak, roundId) ?? {}

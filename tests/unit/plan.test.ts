@@ -1,0 +1,63 @@
+import loadHighs, { type Highs } from 'highs';
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { Filling } from '#lib/core/mend/plan/filling.ts';
+import { withHourMore } from '#lib/core/mend/plan/problem.ts';
+import { exactPlan, oneHourMore, quickPlan } from '#lib/session/plan-solver.ts';
+import { bestByTrying, planProblems } from '../arbitrary/plan-problem.ts';
+
+const LIMITS = { gap: 0, seconds: 20 };
+let highs: Highs;
+beforeAll(async () => {
+	highs = await loadHighs();
+});
+
+// Expected: every plan tried, by code of its own (derived).
+describe('the best plan', { timeout: 120_000 }, () => {
+	it('[P6][P7] law: is found on 1,000 small problems, between greedy and the bound', () => {
+		fc.assert(
+			fc.property(planProblems({ jobs: 6, windows: 3 }), (problem) => {
+				const best = bestByTrying(problem);
+				const quick = quickPlan(problem);
+				const found = exactPlan(highs, problem, quick, LIMITS, () => undefined);
+				expect(found.worthMinor).toBeCloseTo(best, 1);
+				expect(quick.greedyWorthMinor).toBeLessThanOrEqual(quick.worthMinor + 1e-6);
+				expect(quick.worthMinor).toBeLessThanOrEqual(best + 1e-6);
+				expect(quick.boundMinor).toBeGreaterThanOrEqual(best - 1e-6);
+				expect(found.boundMinor).toBeGreaterThanOrEqual(best - 0.05);
+			}),
+			{ numRuns: 1000 }
+		);
+	});
+
+	it('[P6] law: keeps to minutes, budget, cures and what must be mended', () => {
+		fc.assert(
+			fc.property(planProblems({ jobs: 14, windows: 4 }), (problem) => {
+				const quick = quickPlan(problem);
+				const found = exactPlan(highs, problem, quick, LIMITS, () => undefined);
+				for (const { windowOf } of [quick, found])
+					expect(new Filling(problem, windowOf).keepsTheRules()).toBe(true);
+			}),
+			{ numRuns: 100 }
+		);
+	});
+
+	it('[P7] law: more minutes where windows cost nothing are never worse, nor is more money', () => {
+		fc.assert(
+			fc.property(planProblems({ jobs: 8, windows: 2 }), (drawn) => {
+				const windows = drawn.windows.map((window) => ({ ...window, costMinor: 0 }));
+				const problem = { ...drawn, windows };
+				const solve = (each: typeof problem) =>
+					exactPlan(highs, each, quickPlan(each), LIMITS, () => undefined);
+				const found = solve(problem);
+				const longer = solve(withHourMore(problem, 0));
+				expect(longer.worthMinor).toBeGreaterThanOrEqual(found.worthMinor - 0.01);
+				const { budgetMinor: _, ...anySum } = problem;
+				expect(solve(anySum).worthMinor).toBeGreaterThanOrEqual(found.worthMinor - 0.01);
+				const [first] = oneHourMore(highs, problem, found, LIMITS);
+				expect(first).toBeCloseTo(Math.max(0, longer.worthMinor - found.worthMinor), 1);
+			}),
+			{ numRuns: 60 }
+		);
+	});
+});
