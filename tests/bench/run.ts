@@ -15,6 +15,7 @@ import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { writeSurveyFile } from '#lib/storage/file/write-survey-file.ts';
 import { createFormat } from '#lib/words/format.ts';
 import { median, table, type Row } from './measure.ts';
+import { planning } from './planning.ts';
 import { BENCH_ROUND, syntheticLeak, syntheticLog, syntheticSurvey } from './synthetic.ts';
 
 const LEAKS = 10_000;
@@ -24,6 +25,7 @@ rows.push(...(await weighing()));
 rows.push(...(await opening()));
 rows.push(...(await year()));
 rows.push(...(await printing()));
+rows.push(...(await planning()));
 
 console.log(
 	`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`
