@@ -54,7 +54,7 @@ export function weighRound(
 }
 
 /** Hours a year under pressure by the station's week, when the survey has one that can be read. */
-function hoursOfSchedule(survey: Survey, air: SiteAir): number | undefined {
+export function hoursOfSchedule(survey: Survey, air: SiteAir): number | undefined {
 	const { station } = survey.supply;
 	const year = station && stationYear(station, air);
 	return year?.ok ? pressurisedHours(year.value) : undefined;
