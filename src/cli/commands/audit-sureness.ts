@@ -2,7 +2,7 @@ import { fromMinor } from '#lib/core/money/currency.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { uncertaintyModel } from '#lib/core/weigh/uncertainty/model.ts';
 import { uncertaintyResult, type UncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
-import { startRun } from '#lib/core/weigh/uncertainty/run.ts';
+import { startRun, type RunOptions } from '#lib/core/weigh/uncertainty/run.ts';
 import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
 import type { JsonKey } from '../command.ts';
 
@@ -33,11 +33,10 @@ export interface Sureness {
 		readonly count: number;
 		readonly settled: boolean;
 	} | null;
-	readonly result: UncertaintyResult | null;
 }
 
 /** Nothing was weighed; the audit says why. */
-const NOT_KNOWN: Sureness = { totals: null, leaks: new Map(), draws: null, result: null };
+const NOT_KNOWN: Sureness = { totals: null, leaks: new Map(), draws: null };
 const DRAWS_AT_ONCE = 500;
 
 export const SURENESS_KEYS: readonly JsonKey[] = [
@@ -57,12 +56,8 @@ export const SURENESS_KEYS: readonly JsonKey[] = [
  * intervals.
  */
 export function sureness(survey: Survey, roundId: string): Sureness {
-	const model = uncertaintyModel(survey, roundId);
-	if (!model.ok || model.value.leakIds.length === 0) return NOT_KNOWN;
-	const run = startRun(model.value);
-	if (!run.ok) return NOT_KNOWN;
-	while (!run.value.finished) run.value.step(DRAWS_AT_ONCE);
-	const found = uncertaintyResult(run.value);
+	const found = drawn(survey, roundId);
+	if (!found) return NOT_KNOWN;
 	const of = (figures: typeof found.totals | (typeof found.leaks)[number]) =>
 		intervals(figures, survey.site.currency);
 	return {
@@ -77,9 +72,22 @@ export function sureness(survey: Survey, roundId: string): Sureness {
 				}
 			])
 		),
-		draws: { seed: found.seed, count: found.draws, settled: found.settled },
-		result: found
+		draws: { seed: found.seed, count: found.draws, settled: found.settled }
 	};
+}
+
+/** The draws themselves; nothing where no leak can be weighed. */
+export function drawn(
+	survey: Survey,
+	roundId: string,
+	options: RunOptions = {}
+): UncertaintyResult | undefined {
+	const model = uncertaintyModel(survey, roundId);
+	if (!model.ok || model.value.leakIds.length === 0) return undefined;
+	const run = startRun(model.value, options);
+	if (!run.ok) return undefined;
+	while (!run.value.finished) run.value.step(DRAWS_AT_ONCE);
+	return uncertaintyResult(run.value);
 }
 
 function intervals(

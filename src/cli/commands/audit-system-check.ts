@@ -1,10 +1,11 @@
 import { fromMinor } from '#lib/core/money/currency.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { latestLeakTest } from '#lib/core/weigh/system-check/reckon.ts';
+import { surveyAtTest } from '#lib/core/weigh/system-check/survey-at-test.ts';
 import { reconcile } from '#lib/core/weigh/uncertainty/reconcile.ts';
-import type { UncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
 import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
 import type { JsonKey } from '../command.ts';
+import { drawn } from './audit-sureness.ts';
 
 export const SYSTEM_CHECK_KEYS: readonly JsonKey[] = [
 	['systemCheck', 'the leaks found against the newest system test of the round; null without one:'],
@@ -16,16 +17,19 @@ export const SYSTEM_CHECK_KEYS: readonly JsonKey[] = [
 	]
 ];
 
-/** Found against measured, from the draws of an audit. METHOD W11. */
+/** A share is told in steps of some per cent: the draws need not settle every total. */
+const FEWER = { tolerance: 0.03 };
+
+/** Found against measured, with what was leaking at the test. METHOD W11. */
 export function systemCheck(
 	survey: Survey,
-	roundId: string,
-	found: UncertaintyResult | null
+	roundId: string
 ): Readonly<Record<string, unknown>> | null {
-	const latest = found && latestLeakTest(survey, roundId);
+	const latest = latestLeakTest(survey, roundId);
 	if (!latest) return null;
-	const outcome = reconcile(found, latest.measured);
-	if (!outcome.ok) return null;
+	const found = drawn(surveyAtTest(survey, roundId, latest.test), roundId, FEWER);
+	const outcome = found && reconcile(found, latest.measured);
+	if (!outcome?.ok) return null;
 	const { test } = latest;
 	const { value } = outcome;
 	const major = (minor: number): number | null => {

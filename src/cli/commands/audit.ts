@@ -141,7 +141,7 @@ function jsonOf(
 			...(sure.leaks.get(leak.tag) ?? { interval90: null, rankInterval: null, chanceOfTop10: null })
 		})),
 		draws: sure.draws,
-		systemCheck: systemCheck(survey, id, sure.result),
+		systemCheck: systemCheck(survey, id),
 		unweighed: found.unweighed.map(({ tag, refusal }) => ({
 			tag,
 			code: refusal.code,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { newSurvey } from '../../survey/new-survey.ts';
 import type { Survey } from '../../survey/schema.ts';
 import type { SystemTest } from '../../survey/system-test-schema.ts';
+import { surveyAtTest } from './survey-at-test.ts';
 import { latestLeakTest, reckonSystemTest, testsOfRound, workingOfTest } from './reckon.ts';
 
 const base = { name: 'T', doneAt: '2026-01-06T08:00:00Z' };
@@ -126,5 +127,29 @@ describe('[T13] system tests of a survey', () => {
 	it('[T13] gives each outcome its working', () => {
 		const working = workingOfTest(survey, loadTime);
 		expect(working.ok && working.value.value).toBe(outcome(loadTime).freeAirM3PerS);
+	});
+
+	it('[W11] counts what was mended after the test, and not what was mended before', () => {
+		const seenAt = '2026-01-05T09:00:00Z';
+		const leak = (id: string, mendedAt: string) => ({
+			id,
+			tag: id === 'a' ? 1 : 2,
+			part: 'hose' as const,
+			hazards: [],
+			sightings: { 'round-1': { state: 'leaking' as const, seenAt } },
+			mendings: { 'round-1': { mendedAt } }
+		});
+		const mended: Survey = {
+			...survey,
+			leaks: {
+				// An hour later by the offset, though the text sorts before.
+				a: leak('a', '2026-01-06T07:30:00-02:00'),
+				b: leak('b', '2026-01-06T08:30:00+02:00')
+			}
+		};
+		const then = surveyAtTest(mended, 'round-1', loadTime);
+		expect(then.leaks['a']?.mendings).toEqual({});
+		expect(then.leaks['b']).toBe(mended.leaks['b']);
+		expect(surveyAtTest(survey, 'round-1', loadTime)).toBe(survey);
 	});
 });
