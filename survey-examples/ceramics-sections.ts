@@ -9,6 +9,9 @@ export const SECTIONS = {
 		pressureBarGauge: 7.1,
 		pressurisedHoursPerYear: 8760,
 		volumeL: 5200,
+		isolateMinutes: 20,
+		ventMinutes: 25,
+		restoreMinutes: 20,
 		note: 'Feeds everything else: with V1 shut the whole works is without air.'
 	},
 	slip: {
@@ -17,7 +20,10 @@ export const SECTIONS = {
 		valve: 'V2, north wall of the compressor house, at head height',
 		pressureBarGauge: 6.5,
 		pressurisedHoursPerYear: 8400,
-		volumeL: 180
+		volumeL: 180,
+		isolateMinutes: 5,
+		ventMinutes: 5,
+		restoreMinutes: 10
 	},
 	presses: {
 		id: 'section-press-hall',
@@ -25,7 +31,10 @@ export const SECTIONS = {
 		valve: 'V3, on the pillar by press 4, chain wheel',
 		pressureBarGauge: 6.9,
 		pressurisedHoursPerYear: 8400,
-		volumeL: 520
+		volumeL: 520,
+		isolateMinutes: 15,
+		ventMinutes: 10,
+		restoreMinutes: 15
 	},
 	glaze: {
 		id: 'section-glaze-line',
@@ -34,6 +43,9 @@ export const SECTIONS = {
 		pressureBarGauge: 5.5,
 		pressurisedHoursPerYear: 6240,
 		volumeL: 310,
+		isolateMinutes: 10,
+		ventMinutes: 5,
+		restoreMinutes: 15,
 		note: 'Shut by the late shift on Saturday, opened on Monday.'
 	},
 	kilns: {
@@ -43,6 +55,9 @@ export const SECTIONS = {
 		pressureBarGauge: 6.8,
 		pressurisedHoursPerYear: 8760,
 		volumeL: 420,
+		isolateMinutes: 25,
+		ventMinutes: 10,
+		restoreMinutes: 25,
 		note: 'The kilns need their purge air day and night: agree any stop with the kiln foreman.'
 	},
 	sorting: {
@@ -51,7 +66,10 @@ export const SECTIONS = {
 		valve: 'V6, over the passage to the kiln hall',
 		pressureBarGauge: 6.4,
 		pressurisedHoursPerYear: 6240,
-		volumeL: 240
+		volumeL: 240,
+		isolateMinutes: 10,
+		ventMinutes: 5,
+		restoreMinutes: 10
 	},
 	pallets: {
 		id: 'section-pallet-line',
@@ -59,7 +77,10 @@ export const SECTIONS = {
 		valve: 'V7, north wall by the strapper',
 		pressureBarGauge: 6.6,
 		pressurisedHoursPerYear: 6240,
-		volumeL: 210
+		volumeL: 210,
+		isolateMinutes: 5,
+		ventMinutes: 5,
+		restoreMinutes: 10
 	},
 	workshop: {
 		id: 'section-workshop',
@@ -67,7 +88,10 @@ export const SECTIONS = {
 		valve: 'V8, south wall of the compressor house',
 		pressureBarGauge: 6.9,
 		pressurisedHoursPerYear: 8760,
-		volumeL: 90
+		volumeL: 90,
+		isolateMinutes: 5,
+		ventMinutes: 3,
+		restoreMinutes: 5
 	}
 } as const satisfies Record<string, Section>;
 

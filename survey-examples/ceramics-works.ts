@@ -1,6 +1,6 @@
 import type { Command, CommandBody } from '../src/lib/core/survey/command.ts';
 import { newSurvey } from '../src/lib/core/survey/new-survey.ts';
-import type { Leak, Plan, Round, Survey } from '../src/lib/core/survey/schema.ts';
+import type { Leak, Plan, Round, ShutdownWindow, Survey } from '../src/lib/core/survey/schema.ts';
 import type { SystemTest } from '../src/lib/core/survey/system-test-schema.ts';
 import { FOUND, type Found } from './ceramics-leaks.ts';
 import { SECTIONS } from './ceramics-sections.ts';
@@ -39,6 +39,26 @@ const EASTER_TEST: SystemTest = {
 	]
 };
 
+/** The two stops that production gives in May; the air is off in one of them until the next morning. */
+const WINDOWS: readonly ShutdownWindow[] = [
+	{
+		id: 'window-saturday-stop',
+		name: 'Saturday stop',
+		startsAt: '2026-05-09T06:00:00+02:00',
+		minutes: 240,
+		people: 1,
+		overnightOff: false
+	},
+	{
+		id: 'window-whitsun-stop',
+		name: 'Whitsun stop',
+		startsAt: '2026-05-23T06:00:00+02:00',
+		minutes: 360,
+		people: 1,
+		overnightOff: true
+	}
+];
+
 /** The whole history of the demo survey, oldest first. */
 export function ceramicsWorksLog(planSha256: string): Command[] {
 	const log = new Log();
@@ -53,6 +73,7 @@ export function ceramicsWorksLog(planSha256: string): Command[] {
 	walk(log);
 	setRight(log);
 	mend(log);
+	lookAhead(log);
 	return log.commands;
 }
 
@@ -240,5 +261,16 @@ function mend(log: Log): void {
 		leakId: leakId(13),
 		roundId: ROUND.id,
 		changes: { isolated: true, couldNot: 'Seal kit not in the stores; ordered.' }
+	});
+}
+
+/** After the first window the manager writes down what there is: two stops, one fitter, so much money. */
+function lookAhead(log: Log): void {
+	WINDOWS.forEach((window, index) => {
+		log.write(`2026-04-29T08:1${String(index)}:00+02:00`, AUDITOR, { kind: 'add-window', window });
+	});
+	log.write('2026-04-29T08:15:00+02:00', AUDITOR, {
+		kind: 'set-mend-plan',
+		changes: { budget: 150, horizonYears: 1 }
 	});
 }
