@@ -97,6 +97,18 @@ export default defineConfig({
 					hookTimeout: 90_000,
 					fileParallelism: false
 				}
+			},
+			{
+				extends: './vite.config.ts',
+				test: {
+					name: 'faults',
+					environment: 'node',
+					include: ['tests/faults/**/*.test.ts'],
+					globalSetup: ['tests/faults/serve.ts'],
+					testTimeout: 90_000,
+					hookTimeout: 90_000,
+					fileParallelism: false
+				}
 			}
 		]
 	}

@@ -18,6 +18,9 @@ import { OtherTabs } from './other-tabs.ts';
 import type { WorkingLog } from './working-log.ts';
 import { WriteQueue, type SaveState } from './write-queue.ts';
 
+/** A disk that fails so often is not asked again: each try may take seconds, and the file is waited for. */
+const PICTURE_TRIES = 2;
+
 /** A site as it was read from the store. */
 interface OpenedSite {
 	readonly summary: SiteSummary;
@@ -231,7 +234,7 @@ export class OpenSurvey {
 	}
 
 	async #checkpoint(): Promise<void> {
-		const checkpoint = this.#log.nextCheckpoint();
+		const checkpoint = this.#log.nextCheckpoint(this.#identity.device);
 		if (!checkpoint) return;
 		const kept = await this.#store.saveCheckpoint(this.siteId, checkpoint);
 		if (kept.ok && kept.value) this.#log.adopt(checkpoint);
@@ -275,9 +278,14 @@ export class OpenSurvey {
 
 	async #blobsOf(commands: readonly Command[]): Promise<readonly StoredBlob[]> {
 		const blobs: StoredBlob[] = [];
+		let failures = 0;
 		for (const { sha256 } of blobsNamedBy(commands)) {
-			const blob = await this.#blob(sha256);
-			if (blob) blobs.push(blob);
+			const waiting = this.#queue.blob(sha256);
+			if (waiting) blobs.push(waiting);
+			if (waiting || failures >= PICTURE_TRIES) continue;
+			const read = await this.#store.readBlob(sha256);
+			if (!read.ok) failures++;
+			else if (read.value) blobs.push(read.value);
 		}
 		return blobs;
 	}

@@ -4,6 +4,7 @@ import { readSurveyFile, type OpenedFile } from '#lib/storage/file/read-survey-f
 import type { SurveyStore } from '#lib/storage/port.ts';
 import { aboutSite } from './about-site.ts';
 import { OtherTabs } from './other-tabs.ts';
+import { newId } from './identity.ts';
 import { checkpointOf } from './working-log.ts';
 
 /** What taking a file in has done. */
@@ -66,7 +67,8 @@ async function merge(
 	const batch = { commands, blobs, quarantined, about, restore: true };
 	const written = await store.write(siteId, batch);
 	if (!written.ok) return written;
-	const checkpoint = checkpointOf(merged);
+	const device = await store.ownDevice(newId('device'));
+	const checkpoint = device.ok ? checkpointOf(merged, device.value) : undefined;
 	if (checkpoint) await store.saveCheckpoint(siteId, checkpoint);
 	const tabs = new OtherTabs(siteId, () => undefined);
 	tabs.tell(commands);

@@ -75,13 +75,13 @@ test('a checkpoint leaves the last steps after it, and changes nothing that is s
 	const bodies = fc.sample(anyBody, 2 * (KEPT_AFTER_CHECKPOINT + CHECKPOINT_EVERY));
 	const commands = asCommands(bodies);
 	const log = given(WorkingLog.from(undefined, [start, ...commands]));
-	const checkpoint = log.nextCheckpoint();
+	const checkpoint = log.nextCheckpoint('device-a');
 	expect(checkpoint?.commandCount).toBe(1 + commands.length - KEPT_AFTER_CHECKPOINT);
 	if (checkpoint) log.adopt(checkpoint);
 	expectWhole(log, [start, ...commands]);
 	expect(log.sinceCheckpoint.tail).toHaveLength(KEPT_AFTER_CHECKPOINT);
 	expect(log.commands).toEqual([start, ...commands]);
-	expect(log.nextCheckpoint()).toBeUndefined();
+	expect(log.nextCheckpoint('device-a')).toBeUndefined();
 	if (checkpoint) log.adopt(checkpoint);
 	expectWhole(log, [start, ...commands]);
 });
@@ -96,3 +96,35 @@ test('a log without a start is refused', () => {
 function byId(a: Command, b: Command): number {
 	return a.id < b.id ? -1 : 1;
 }
+
+describe('a checkpoint leaves enough to take back', () => {
+	const noted = (device: string, from: number, count: number) =>
+		asCommands(
+			Array.from({ length: count }, (_, index) => ({
+				kind: 'set-site' as const,
+				changes: { note: `${from + index}` }
+			})),
+			device,
+			from
+		);
+
+	test('and cuts no step in two, also one that another device wrote into', () => {
+		const all = noted('device-a', 1, 400).map((command, index) =>
+			index >= 330 && index < 360 ? { ...command, step: 'step-long' } : command
+		);
+		const theirs = noted('device-b', 340, 1);
+		const log = given(WorkingLog.fromLog([start, ...all]));
+		expect(log.merge(theirs)).toBe(true);
+		const checkpoint = log.nextCheckpoint('device-a');
+		expect(checkpoint?.upTo.time).toBe(330);
+	});
+
+	test('of this device, when the last changes are all of another', () => {
+		const commands = [start, ...noted('device-a', 1, 400), ...noted('device-b', 401, 120)];
+		const log = given(WorkingLog.fromLog(commands));
+		const checkpoint = log.nextCheckpoint('device-a');
+		expect(checkpoint?.upTo.time).toBe(380);
+		expect(log.nextCheckpoint('device-b')?.upTo.time).toBe(470);
+		expect(log.nextCheckpoint('device-c')?.upTo.time).toBe(470);
+	});
+});

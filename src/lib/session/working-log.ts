@@ -8,8 +8,11 @@ import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import type { Checkpoint, LogPosition } from '#lib/storage/port.ts';
 import type { Reversible } from './history.ts';
 
-/** So many commands stay after a checkpoint, so that they can be taken back after a restart. */
+/** So many commands stay after a checkpoint, at least, so that they can be taken back after a restart. */
 export const KEPT_AFTER_CHECKPOINT = 50;
+/** So many steps of this device stay after it, unless they lie further back than is worth replaying. */
+const KEPT_STEPS = 20;
+const LOOK_BACK = 300;
 /** A checkpoint is made when so many more have come. */
 export const CHECKPOINT_EVERY = 200;
 
@@ -125,12 +128,10 @@ export class WorkingLog {
 		return reversible;
 	}
 
-	/** A checkpoint worth keeping, when there is one. */
-	nextCheckpoint(): Checkpoint | undefined {
-		if (!this.#older || this.#tail.length < KEPT_AFTER_CHECKPOINT + CHECKPOINT_EVERY) {
-			return undefined;
-		}
-		const covered = this.#tail.slice(0, -KEPT_AFTER_CHECKPOINT);
+	/** A checkpoint worth keeping, when there is one, that leaves this device its last steps to undo. */
+	nextCheckpoint(device: string): Checkpoint | undefined {
+		if (!this.#older) return undefined;
+		const covered = coverable(this.#tail, device);
 		const last = covered.at(-1);
 		if (!last) return undefined;
 		const { survey, conflicts } = foldOnto(this.#base.survey, covered);
@@ -167,13 +168,44 @@ export class WorkingLog {
 }
 
 /** A checkpoint for a log that came in whole, such as from a file; nothing when it is short. */
-export function checkpointOf(commands: readonly Command[]): Checkpoint | undefined {
-	if (commands.length < KEPT_AFTER_CHECKPOINT + CHECKPOINT_EVERY) return undefined;
-	const covered = commands.slice(0, -KEPT_AFTER_CHECKPOINT);
+export function checkpointOf(commands: readonly Command[], device: string): Checkpoint | undefined {
+	const covered = coverable(commands, device);
 	const folded = fold(covered);
 	const last = covered.at(-1);
 	if (!folded.ok || !last) return undefined;
 	return { ...folded.value, upTo: positionOf(last), commandCount: covered.length };
+}
+
+/**
+ * The commands to make a checkpoint of: none while they are few. Enough steps of the device stay
+ * after it, and none of them is cut in two.
+ */
+function coverable(commands: readonly Command[], device: string): readonly Command[] {
+	const few: readonly Command[] = [];
+	if (commands.length < KEPT_AFTER_CHECKPOINT + CHECKPOINT_EVERY) return few;
+	const begins = new Map<string, number>();
+	for (const [index, { step }] of commands.entries()) {
+		if (step !== undefined && !begins.has(step)) begins.set(step, index);
+	}
+	const mine = commands.slice(-LOOK_BACK).filter((command) => command.device === device);
+	const wanted = Math.min(KEPT_STEPS, new Set(mine.map(stepOf)).size);
+	const kept = new Set<string>();
+	let end = commands.length;
+	let whole = end;
+	while (end > 0) {
+		const enough = kept.size >= wanted && commands.length - end >= KEPT_AFTER_CHECKPOINT;
+		if (enough && whole >= end) break;
+		const command = commands[--end];
+		if (!command) break;
+		if (command.device !== device) continue;
+		whole = Math.min(whole, begins.get(stepOf(command)) ?? end);
+		kept.add(stepOf(command));
+	}
+	return end < CHECKPOINT_EVERY ? few : commands.slice(0, end);
+}
+
+function stepOf(command: Command): string {
+	return command.step ?? command.id;
 }
 
 function positionOf({ time, device, id }: Command): LogPosition {

@@ -35,7 +35,9 @@ export function fileNews(outcome: FileOutcome, count: Format['count']): readonly
 			? [`${many(quarantined, 'record', 'records')} could not be read: set aside, not lost.`]
 			: []),
 		...(missingPictures > 0
-			? [`${many(missingPictures, 'picture is', 'pictures are')} not in the file.`]
+			? [
+					`${many(missingPictures, 'picture is', 'pictures are')} missing from the file or damaged in it.`
+				]
 			: [])
 	];
 }

@@ -3,13 +3,16 @@ import { describe, expect, test } from 'vitest';
 import type { Command } from '#lib/core/survey/command.ts';
 import {
 	SAVED_AT,
+	drawing,
 	json,
 	opened as open,
 	pack,
+	picture,
 	repack,
 	sampleLog,
 	surveyOf
 } from '../../../../tests/arbitrary/sample-file.ts';
+import { tally, times } from '../../../../tests/faults/long.ts';
 import { readSurveyFile } from './read-survey-file.ts';
 
 describe('one bad record in a good file', () => {
@@ -90,10 +93,34 @@ describe('one bad record in a good file', () => {
 	});
 });
 
+describe('one bad picture in a good file is missing, and the rest is offered', () => {
+	const path = `blobs/${picture.sha256}.png`;
+
+	test.each<[string, () => Promise<Uint8Array>]>([
+		['other bytes under its hash', () => repack((parts) => (parts[path] = json('<script>')))],
+		['bytes that were changed', () => withPictureBytes((bytes) => bytes.fill(0, 4, 8))],
+		['bytes that end early', () => repack((parts) => (parts[path] = new Uint8Array(3)))]
+	])('%s', async (_, make) => {
+		const opened = await open(await make());
+		expect(opened.survey).toEqual(surveyOf(sampleLog()));
+		expect(opened.missingBlobs).toEqual([picture.sha256]);
+		expect(opened.blobs.map(({ sha256 }) => sha256)).toEqual([drawing.sha256]);
+	});
+
+	/** The packed bytes of the picture, which lie in the file as they are, changed in place. */
+	async function withPictureBytes(change: (bytes: Uint8Array) => void): Promise<Uint8Array> {
+		const bytes = await pack();
+		const start = bytes.findIndex((_, at) => picture.bytes.every((b, i) => bytes[at + i] === b));
+		change(bytes.subarray(start, start + picture.bytes.length));
+		return bytes;
+	}
+});
+
 describe(
 	'a damaged file is refused or opens to the same survey, and never throws',
-	{ timeout: 60_000 },
+	{ timeout: times(60_000, 3_600_000) },
 	() => {
+		const flips = times(800, 10_000);
 		const expected = surveyOf(sampleLog());
 
 		async function check(bytes: Uint8Array): Promise<boolean> {
@@ -109,6 +136,7 @@ describe(
 				const cut = bytes.slice(0, Math.floor((bytes.length * percent) / 100));
 				expect(await check(cut), `${percent} %`).toBe(false);
 			}
+			tally('Survey file cut off at every 1 %', 100, 0);
 		});
 
 		test('with any one bit turned over', async () => {
@@ -124,8 +152,9 @@ describe(
 						await check(flipped);
 					}
 				),
-				{ numRuns: 800 }
+				{ numRuns: flips }
 			);
+			tally('Survey file with one bit turned over', flips, 0);
 		});
 
 		test('with a run of bytes overwritten', async () => {
@@ -140,8 +169,9 @@ describe(
 						await check(broken);
 					}
 				),
-				{ numRuns: 300 }
+				{ numRuns: times(300, 3_000) }
 			);
+			tally('Survey file with a run of bytes overwritten', times(300, 3_000), 0);
 		});
 
 		test('made of any bytes after a zip or JSON start', async () => {

@@ -32,7 +32,7 @@ export interface OpenedFile {
 	readonly survey: Survey;
 	readonly conflicts: readonly Conflict[];
 	readonly blobs: readonly StoredBlob[];
-	/** Hashes of pictures that the survey names and the file does not hold. */
+	/** Hashes of pictures that the survey names and the file does not hold, or holds damaged. */
 	readonly missingBlobs: readonly string[];
 }
 
@@ -87,10 +87,10 @@ async function readZip(bytes: Uint8Array): Promise<Result<OpenedFile>> {
 	const blobs: StoredBlob[] = [];
 	for (const [path, content] of parts.value) {
 		const named = blobOfPath(path);
-		if (!named) continue;
-		if ((await sha256Hex(content)) !== named.sha256)
-			return refuse('file-checksum', { entry: path });
-		blobs.push({ ...named, bytes: content });
+		// A picture under the name of another is missing, and is not shown in its place.
+		if (named && (await sha256Hex(content)) === named.sha256) {
+			blobs.push({ ...named, bytes: content });
+		}
 	}
 	return assemble(records.value, blobs, manifest.value.savedAt);
 }
@@ -110,7 +110,10 @@ function unpackManifest(
 	return json.ok ? readManifest(json.value) : json;
 }
 
-/** Unpacks what the manifest lists, each part against its check sum; what it does not list is left. */
+/**
+ * Unpacks what the manifest lists, each part against its check sum; what it does not list is left. A
+ * picture that is damaged is left too: it is missing then, and the survey is offered without it.
+ */
 async function unpackParts(
 	manifest: Manifest,
 	entries: ReadonlyMap<string, ZipEntry>,
@@ -126,8 +129,12 @@ async function unpackParts(
 			return refuse('file-entry-missing', { entry: path });
 		}
 		const bytes = unpacker.unpack(entry, isBlob ? MAX_BLOB_BYTES : MAX_TEXT_BYTES);
-		if (!bytes.ok) return bytes;
+		if (!bytes.ok) {
+			if (isBlob && bytes.error.code === 'file-damaged') continue;
+			return bytes;
+		}
 		if (bytes.value.length !== length || (await sha256Hex(bytes.value)) !== sha256) {
+			if (isBlob) continue;
 			return refuse('file-checksum', { entry: path });
 		}
 		parts.set(path, bytes.value);

@@ -1,14 +1,7 @@
 import { unzipSync, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { asCommands } from '../../../../tests/arbitrary/commands.ts';
-import {
-	codeOf,
-	json,
-	pack,
-	picture,
-	plain,
-	repack
-} from '../../../../tests/arbitrary/sample-file.ts';
+import { codeOf, json, pack, plain, repack } from '../../../../tests/arbitrary/sample-file.ts';
 import { MAX_TEXT_BYTES } from './limits.ts';
 import { readSurveyFile } from './read-survey-file.ts';
 
@@ -53,12 +46,6 @@ describe('a file that is not right is refused by name', { timeout: 30_000 }, () 
 			ok: false,
 			error: { code: 'file-checksum', detail: { entry: 'survey.json' } }
 		});
-	});
-
-	test('a picture under the hash of another is refused', async () => {
-		const path = `blobs/${picture.sha256}.png`;
-		const bytes = await repack((parts) => (parts[path] = json('<script>')));
-		expect(await codeOf(bytes)).toBe('file-checksum');
 	});
 
 	test('a log that the manifest lists and the archive lacks', async () => {
