@@ -164,6 +164,14 @@ export const ANY_BODY: Readonly<
 		leakId,
 		photo
 	}),
+	'set-photo': body('set-photo', {
+		leakId,
+		photoId,
+		changes: changes({
+			caption: cleared(text),
+			of: fc.constantFrom('leak' as const, 'mending' as const)
+		})
+	}),
 	'remove-photo': body('remove-photo', { leakId, photoId }),
 	'restore-photo': body('restore-photo', { leakId, photoId }),
 	'add-area': body('add-area', {

@@ -10,7 +10,15 @@ import {
 	type TableName
 } from './entities.ts';
 import { find } from './ids.ts';
-import { Mending, MendPlan, Site, StartingValues, type Leak, type Survey } from './schema.ts';
+import {
+	Mending,
+	MendPlan,
+	Photo,
+	Site,
+	StartingValues,
+	type Leak,
+	type Survey
+} from './schema.ts';
 import { Prices, Supply } from './supply-schema.ts';
 
 /**
@@ -89,14 +97,11 @@ function applyOther(draft: Draft, body: Exclude<CommandBody, { kind: EntityKind 
 					? refuse('entity-exists', { table: 'photos', id: body.photo.id })
 					: ok({ ...leak, photos: { ...leak.photos, [body.photo.id]: body.photo } })
 			);
+		case 'set-photo':
+			return changePhoto(draft, body, (photo) => withChanges<Photo>(Photo, photo, body.changes));
 		case 'remove-photo':
 		case 'restore-photo':
-			return changeLeak(draft, body.leakId, (leak) => {
-				const photo = find(leak.photos ?? {}, body.photoId);
-				if (!photo) return refuse('entity-unknown', { table: 'photos', id: body.photoId });
-				const next = marked(photo, body.kind === 'remove-photo');
-				return ok({ ...leak, photos: { ...leak.photos, [photo.id]: next } });
-			});
+			return changePhoto(draft, body, (photo) => ok(marked(photo, body.kind === 'remove-photo')));
 	}
 }
 
@@ -129,6 +134,20 @@ function changeLeak(
 	if (!next.ok) return next;
 	draft.set('leaks', next.value);
 	return ok(null);
+}
+
+function changePhoto(
+	draft: Draft,
+	{ leakId, photoId }: { readonly leakId: string; readonly photoId: string },
+	change: (before: Photo) => Result<Photo>
+): Result<null> {
+	return changeLeak(draft, leakId, (leak) => {
+		const before = find(leak.photos ?? {}, photoId);
+		if (!before) return refuse('entity-unknown', { table: 'photos', id: photoId });
+		const next = change(before);
+		if (!next.ok) return next;
+		return ok({ ...leak, photos: { ...leak.photos, [photoId]: next.value } });
+	});
 }
 
 /** What is removed is only marked, so that an edit made elsewhere meanwhile is kept and can come back. */

@@ -101,6 +101,12 @@ export const CommandBody = z.discriminatedUnion('kind', [
 	z.object({ kind: z.literal('restore-system-test'), testId: Id }),
 	z.object({ kind: z.literal('set-mend-plan'), changes: changesOf(MendPlan) }),
 	z.object({ kind: z.literal('add-photo'), leakId: Id, photo: Photo }),
+	z.object({
+		kind: z.literal('set-photo'),
+		leakId: Id,
+		photoId: Id,
+		changes: changesOf(Photo.pick({ of: true, caption: true }))
+	}),
 	z.object({ kind: z.literal('remove-photo'), leakId: Id, photoId: Id }),
 	z.object({ kind: z.literal('restore-photo'), leakId: Id, photoId: Id }),
 	z.object({ kind: z.literal('add-area'), area: Area }),

@@ -69,6 +69,11 @@ function invertOther(
 			}));
 		case 'add-photo':
 			return ok({ kind: 'remove-photo', leakId: body.leakId, photoId: body.photo.id });
+		case 'set-photo': {
+			const photo = find(find(before.leaks, body.leakId)?.photos ?? {}, body.photoId);
+			if (!photo) return refuse('entity-unknown', { id: body.photoId });
+			return ok({ ...body, changes: previous(photo, body.changes) });
+		}
 		case 'remove-photo':
 		case 'restore-photo': {
 			const photo = find(find(before.leaks, body.leakId)?.photos ?? {}, body.photoId);

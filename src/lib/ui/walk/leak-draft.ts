@@ -14,6 +14,9 @@ export interface LeakDraft {
 	readonly carriedFrom?: number | undefined;
 }
 
+/** What a leak starts with where nothing is carried. */
+export const EMPTY_DRAFT = { part: 'threaded-joint' } as const satisfies LeakDraft;
+
 /**
  * A draft at a place, with the part, section and pressure of the last leak. Size, photo and note are
  * never carried: each leak is looked at for itself.
@@ -23,7 +26,7 @@ export function draftAfter(
 	roundId: string,
 	place: Pick<LeakDraft, 'planId' | 'at'>
 ): LeakDraft {
-	if (!last) return { ...place, part: 'threaded-joint' };
+	if (!last) return { ...place, ...EMPTY_DRAFT };
 	return {
 		...place,
 		part: last.part,

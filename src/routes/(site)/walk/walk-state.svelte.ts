@@ -1,0 +1,189 @@
+import type { CommandBody } from '#lib/core/survey/command.ts';
+import { leaksInOrder, nextTag } from '#lib/core/survey/leak-state.ts';
+import type { Leak, Photo, PlanPoint } from '#lib/core/survey/schema.ts';
+import { shrinkPhoto, type ShrunkPhoto } from '#lib/plan/shrink-photo.ts';
+import { keepDraft, keptDraft } from '#lib/session/draft-keeper.ts';
+import { newId, now } from '#lib/session/identity.ts';
+import { draftAfter, leakOf, type LeakDraft } from '#lib/ui/walk/leak-draft.ts';
+import { refusalSentence } from '#lib/words/refusals.ts';
+import type { SiteContext } from '../site-context.ts';
+import { KeptDraft } from './kept-draft.ts';
+
+/** What the next tap on the plan does, when no leak is being entered. */
+type TapDoes = 'enter' | 'pin' | 'mark';
+
+/** Two taps closer than this in place and time are one tap of a shaking hand. */
+const SAME_PLACE = 0.02;
+const SAME_TAP_MS = 600;
+/** Less than this wide or high, a second corner is a slip. */
+const LEAST_SIDE = 0.005;
+
+/** The outline of all of a plan. */
+export const WHOLE_PLAN: PlanPoint[] = [
+	{ x: 0, y: 0 },
+	{ x: 1, y: 0 },
+	{ x: 1, y: 1 },
+	{ x: 0, y: 1 }
+];
+
+/** What is going on on Walk: what is being entered, moved or marked. */
+export class Walk {
+	readonly #site: SiteContext;
+	draft = $state.raw<LeakDraft>();
+	/** Photos of the leak that is being entered. */
+	draftPhotos = $state.raw<readonly ShrunkPhoto[]>([]);
+	/** The draft is one that was kept over an interruption. */
+	restored = $state(false);
+	/** False when this browser cannot keep a draft. */
+	kept = $state(true);
+	leakId = $state<string>();
+	moving = $state(false);
+	tapDoes = $state<TapDoes>('enter');
+	/** The first corner of an area that is being marked. */
+	corner = $state.raw<PlanPoint>();
+	/** What was just done, to be seen and read out. */
+	said = $state('');
+	photoBusy = $state(false);
+	photoRefused = $state<string>();
+	#looked = false;
+	#lastPin: { readonly at: PlanPoint; readonly time: number } | undefined;
+
+	constructor(site: SiteContext, leakId: string | undefined) {
+		this.#site = site;
+		this.leakId = leakId;
+	}
+
+	get leaks(): Leak[] {
+		return leaksInOrder(this.#site.open.survey);
+	}
+
+	get tag(): number {
+		return nextTag(this.#site.open.survey);
+	}
+
+	/** The leak that the next one follows: the newest by its tag. */
+	get last(): Leak | undefined {
+		return this.leaks.at(-1);
+	}
+
+	/** Brings back what was half entered when the page ended. */
+	async restore(): Promise<boolean> {
+		const read = KeptDraft.safeParse(await keptDraft(this.#site.open.siteId));
+		this.#looked = true;
+		if (!read.success || this.draft) return false;
+		this.draft = read.data.draft;
+		this.draftPhotos = read.data.photos;
+		this.restored = true;
+		return true;
+	}
+
+	/** Keeps what is half entered; to be called whenever it changes. */
+	keep(draft: LeakDraft | undefined, photos: readonly ShrunkPhoto[]): void {
+		if (!this.#looked) return;
+		const value = draft && { draft, photos };
+		void keepDraft(this.#site.open.siteId, value).then((kept) => (this.kept = kept));
+	}
+
+	show(leakId: string | undefined): void {
+		this.drop();
+		this.moving = false;
+		this.tapDoes = this.tapDoes === 'mark' ? 'enter' : this.tapDoes;
+		this.leakId = leakId;
+	}
+
+	begin(place: Pick<LeakDraft, 'planId' | 'at'>): void {
+		this.show(undefined);
+		this.draft = draftAfter(this.last, this.#site.open.roundId, place);
+	}
+
+	drop(): void {
+		this.draft = undefined;
+		this.draftPhotos = [];
+		this.restored = false;
+		this.photoRefused = undefined;
+	}
+
+	/** Pins what was entered, its photos with it or not at all. */
+	confirm(): boolean {
+		const { draft, draftPhotos } = this;
+		if (!draft) return false;
+		const leak = this.#leakOf(draft);
+		const photos = draftPhotos.map((photo) => this.#addPhoto(leak.id, photo, 'leak'));
+		const done = this.#site.open.doAll([{ kind: 'add-leak', leak }, ...photos], draftPhotos);
+		if (!done.ok) {
+			this.said = refusalSentence(done.error);
+			return false;
+		}
+		this.said = `Leak ${String(leak.tag)} is pinned.`;
+		this.drop();
+		return true;
+	}
+
+	/** Everything as on the last leak, its size included. */
+	repeat(): boolean {
+		const last = this.leaks.find(({ tag }) => tag === this.draft?.carriedFrom);
+		if (!this.draft || !last) return false;
+		const evidence = last.sightings[this.#site.open.roundId]?.evidence;
+		this.draft = { ...this.draft, evidence };
+		return this.confirm();
+	}
+
+	/** Pins at once, to be sized later; a shaking hand's second tap is not a second leak. */
+	pinAtOnce(planId: string, at: PlanPoint, time: number): void {
+		const before = this.#lastPin;
+		this.#lastPin = { at, time };
+		const near = before && Math.hypot(at.x - before.at.x, at.y - before.at.y) < SAME_PLACE;
+		if (near && time - before.time < SAME_TAP_MS) return;
+		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, { planId, at }));
+		if (this.#site.open.do({ kind: 'add-leak', leak }).ok)
+			this.said = `Leak ${String(leak.tag)} is pinned, to be sized.`;
+	}
+
+	/** The first tap is a corner, the second the one across. */
+	markCorner(planId: string, at: PlanPoint): void {
+		const from = this.corner;
+		if (!from) {
+			this.corner = at;
+			return;
+		}
+		this.corner = undefined;
+		if (Math.abs(at.x - from.x) < LEAST_SIDE || Math.abs(at.y - from.y) < LEAST_SIDE) return;
+		this.mark(planId, [from, { x: at.x, y: from.y }, at, { x: from.x, y: at.y }]);
+	}
+
+	mark(planId: string, outline: PlanPoint[]): void {
+		const walkedAt = now();
+		const use = { kind: 'walked-tight', roundId: this.#site.open.roundId, walkedAt } as const;
+		const area = { id: newId('area'), planId, outline, use };
+		if (this.#site.open.do({ kind: 'add-area', area }).ok)
+			this.said = 'The area is marked as walked and tight.';
+	}
+
+	/** Photos for the leak that is being entered, or for one that is pinned. */
+	async takePhotos(files: readonly File[], of: Photo['of'], leakId?: string): Promise<void> {
+		this.photoBusy = true;
+		this.photoRefused = undefined;
+		for (const file of files) {
+			const shrunk = await shrinkPhoto(file);
+			if (!shrunk.ok) this.photoRefused = refusalSentence(shrunk.error);
+			else if (leakId === undefined) this.draftPhotos = [...this.draftPhotos, shrunk.value];
+			else {
+				const done = this.#site.open.do(this.#addPhoto(leakId, shrunk.value, of), [shrunk.value]);
+				if (!done.ok) this.photoRefused = refusalSentence(done.error);
+			}
+		}
+		this.photoBusy = false;
+	}
+
+	#leakOf(draft: LeakDraft): Leak {
+		const { roundId } = this.#site.open;
+		return leakOf(draft, { id: newId('leak'), tag: this.tag, roundId, at: now() });
+	}
+
+	#addPhoto(leakId: string, photo: ShrunkPhoto, of: Photo['of']): CommandBody {
+		const { bytes: _, ...image } = photo;
+		const { roundId } = this.#site.open;
+		const taken = { id: newId('photo'), image, roundId, of, takenAt: now() };
+		return { kind: 'add-photo', leakId, photo: taken };
+	}
+}
