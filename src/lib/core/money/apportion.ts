@@ -37,17 +37,28 @@ export function apportionMinor(
 /** Adds what is left over to the largest remainders, one unit each; changes `shares`. */
 function spread(left: number, quotas: readonly number[], shares: number[]): void {
 	const remainder = (index: number): number => (quotas[index] ?? 0) - (shares[index] ?? 0);
-	const order = shares
-		.map((_, index) => ({ index, remainder: remainder(index) }))
-		.filter(({ index }) => (quotas[index] ?? 0) > 0)
-		.sort((a, b) => b.remainder - a.remainder || a.index - b.index);
-	// Totals near 2⁵³ can leave a little more or less than one unit per share: go round again.
-	for (let turn = 0; left > 0; turn++, left--) {
-		const index = order[turn % order.length]?.index;
-		if (index !== undefined) shares[index] = (shares[index] ?? 0) + 1;
+	const sharing = Array.from(shares.keys()).filter((index) => (quotas[index] ?? 0) > 0);
+	if (sharing.length === 0) return;
+	// Totals near 2⁵³ can leave a little more or less than one unit per share.
+	while (left >= sharing.length) {
+		for (const index of sharing) shares[index] = (shares[index] ?? 0) + 1;
+		left -= sharing.length;
 	}
+	if (left > 0) {
+		const sorted = Float64Array.from(sharing, remainder).sort();
+		const least = sorted[sorted.length - left] ?? 0;
+		// Of equal remainders the earlier goes first: how many at the limit get a unit is counted out.
+		let atLimit = left;
+		for (const index of sharing) if (remainder(index) > least) atLimit--;
+		for (const index of sharing) {
+			const here = remainder(index);
+			if (here > least || (here === least && atLimit-- > 0))
+				shares[index] = (shares[index] ?? 0) + 1;
+		}
+	}
+	const smallestFirst = left < 0 ? sharing.toSorted((a, b) => remainder(a) - remainder(b)) : [];
 	for (let turn = 0; left < 0; turn++) {
-		const index = order[order.length - 1 - (turn % order.length)]?.index;
+		const index = smallestFirst[turn % smallestFirst.length];
 		if (index === undefined || (shares[index] ?? 0) === 0) continue;
 		shares[index] = (shares[index] ?? 0) - 1;
 		left++;

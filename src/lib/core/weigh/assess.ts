@@ -133,9 +133,34 @@ interface Yearly {
 	readonly co2KgPerYear: number | undefined;
 }
 
+const made = new WeakMap<WeighedLeak, LeakAssessment>();
+
+/**
+ * One leak's figures. As long as they stay the same they are the same object: after an edit of one
+ * leak the others need not be made again, nor drawn again.
+ */
+function leakAssessment(stated: StatedLeak, rank: number, yearly: Yearly): LeakAssessment {
+	const before = made.get(stated.at);
+	if (
+		before?.rank === rank &&
+		before.state === stated.state &&
+		before.energyKwhPerYear === yearly.energyKwhPerYear &&
+		before.costMinorPerYear === yearly.costMinorPerYear &&
+		before.co2KgPerYear === yearly.co2KgPerYear
+	)
+		return before;
+	const figures = newLeakAssessment(stated, rank, yearly);
+	made.set(stated.at, figures);
+	return figures;
+}
+
 /** A field that is not known is left out, so that missing is never zero. */
-function leakAssessment({ at, state }: StatedLeak, rank: number, yearly: Yearly): LeakAssessment {
-	const made: { -readonly [K in keyof LeakAssessment]: LeakAssessment[K] } = {
+function newLeakAssessment(
+	{ at, state }: StatedLeak,
+	rank: number,
+	yearly: Yearly
+): LeakAssessment {
+	const figures: { -readonly [K in keyof LeakAssessment]: LeakAssessment[K] } = {
 		leakId: at.leak.id,
 		tag: at.leak.tag,
 		state,
@@ -148,10 +173,10 @@ function leakAssessment({ at, state }: StatedLeak, rank: number, yearly: Yearly)
 		freeAirM3PerS: at.flow.freeAir,
 		rank
 	};
-	if (yearly.energyKwhPerYear !== undefined) made.energyKwhPerYear = yearly.energyKwhPerYear;
-	if (yearly.costMinorPerYear !== undefined) made.costMinorPerYear = yearly.costMinorPerYear;
-	if (yearly.co2KgPerYear !== undefined) made.co2KgPerYear = yearly.co2KgPerYear;
-	return made;
+	if (yearly.energyKwhPerYear !== undefined) figures.energyKwhPerYear = yearly.energyKwhPerYear;
+	if (yearly.costMinorPerYear !== undefined) figures.costMinorPerYear = yearly.costMinorPerYear;
+	if (yearly.co2KgPerYear !== undefined) figures.co2KgPerYear = yearly.co2KgPerYear;
+	return figures;
 }
 
 /** Worst first: by money where it is known, else by energy, else by air a year; ties by tag. */
@@ -159,19 +184,24 @@ function rankedOrder(
 	weighed: readonly StatedLeak[],
 	years: readonly LeakYear[],
 	costs: readonly number[] | undefined
-): number[] {
+): readonly number[] {
 	const energy = Float64Array.from(years, ({ energyKwh }) => energyKwh ?? 0);
 	const air = Float64Array.from(years, ({ freeAirM3 }) => freeAirM3);
 	const by = (values: ArrayLike<number>, a: number, b: number) =>
 		(values[b] ?? 0) - (values[a] ?? 0);
-	return Array.from(weighed.keys()).sort(
+	// Sorting what is nearly sorted is quick, and an edit moves few leaks.
+	if (lastOrder.length !== weighed.length) lastOrder = Array.from(weighed.keys());
+	lastOrder = lastOrder.toSorted(
 		(a, b) =>
 			(costs ? by(costs, a, b) : 0) ||
 			by(energy, a, b) ||
 			by(air, a, b) ||
 			(weighed[a]?.at.leak.tag ?? 0) - (weighed[b]?.at.leak.tag ?? 0)
 	);
+	return lastOrder;
 }
+
+let lastOrder: readonly number[] = [];
 
 function sum(values: readonly number[]): number {
 	let total = 0;
