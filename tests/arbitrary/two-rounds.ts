@@ -21,7 +21,7 @@ export const mended = (reSoaped?: 'tight' | 'still-leaking'): Mending => ({
 /** A leak of two rounds; what is left out was not seen or not done. */
 export function leakOfTwo(
 	tag: number,
-	[before, after]: readonly [Sighting?, Sighting?],
+	[before, after]: readonly [(Sighting | undefined)?, (Sighting | undefined)?],
 	mending?: Mending,
 	section = 'section-a'
 ): Leak {

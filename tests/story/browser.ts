@@ -35,7 +35,10 @@ export async function openDemo(page: Page, appUrl: string): Promise<void> {
 }
 
 /** Goes to one of the places along the line, at either width. */
-export async function goTo(page: Page, place: 'Set up' | 'Walk' | 'Weigh' | 'Mend'): Promise<void> {
+export async function goTo(
+	page: Page,
+	place: 'Set up' | 'Walk' | 'Weigh' | 'Mend' | 'Prove'
+): Promise<void> {
 	await page
 		.getByRole('navigation', { name: 'Places' })
 		.getByRole('link', { name: place, exact: true })

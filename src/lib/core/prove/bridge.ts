@@ -67,3 +67,25 @@ export function bridgeTerms(sums: FateSums): Record<Term, number> {
 		avoided: before - after
 	};
 }
+
+/** One bar of the bridge chart: where it begins and ends. */
+export interface BridgeBar {
+	readonly term: 'before' | 'mended' | 'again' | 'new' | 'changed' | 'after';
+	readonly from: number;
+	readonly to: number;
+}
+
+/** The bars of the bridge in their order; each step begins where the one before it ends. METHOD V3. */
+export function bridgeBars(values: Readonly<Record<BridgeBar['term'], number>>): BridgeBar[] {
+	const { before, mended, again, changed, after } = values;
+	const tops = [before - mended, before - mended + again, before - mended + again + values.new];
+	const [low = 0, back = 0, open = 0] = tops;
+	return [
+		{ term: 'before', from: 0, to: before },
+		{ term: 'mended', from: before, to: low },
+		{ term: 'again', from: low, to: back },
+		{ term: 'new', from: back, to: open },
+		...(changed === 0 ? [] : [{ term: 'changed' as const, from: open, to: after }]),
+		{ term: 'after', from: 0, to: after }
+	];
+}

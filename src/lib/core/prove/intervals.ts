@@ -5,7 +5,7 @@ import { readySharedErrors, type SharedErrors } from '../weigh/uncertainty/share
 import { scaled, spreadOfSorted, type Spread } from '../weigh/uncertainty/spread.ts';
 import type { WeighedLeak } from '../weigh/weigh-leak.ts';
 import { siteConditions } from '../weigh/site-conditions.ts';
-import { bridgeTerms, FATES, TERMS, type FateSums, type Term } from './bridge.ts';
+import { bridgeTerms, emptySums, FATES, TERMS, type FateSums, type Term } from './bridge.ts';
 import type { Comparison } from './compare.ts';
 import { surveyIn } from './conditions.ts';
 import type { Survey } from '../survey/schema.ts';
@@ -31,7 +31,9 @@ export interface SpreadOptions {
 	readonly shared?: SharedErrors;
 }
 
-const DRAWS = 4000;
+/** Above so many leaks fewer draws do: independent errors average out. */
+const MANY = 1000;
+const DRAWS = { few: 4000, many: 1000 } as const;
 const GAUGE = KINDS.length;
 const SHARED = GAUGE + 1;
 const QUANTITIES = ['massFlow', 'energyKwh', 'costMinor'] as const;
@@ -53,7 +55,7 @@ interface Loadings {
 export function comparisonSpread(
 	survey: Survey,
 	comparison: Comparison,
-	{ seed = 1, draws = DRAWS, shared = {} }: SpreadOptions = {}
+	{ seed = 1, draws, shared = {} }: SpreadOptions = {}
 ): Result<ComparisonSpread> {
 	const errors = readySharedErrors(shared);
 	if (!errors.ok) return errors;
@@ -86,7 +88,8 @@ export function comparisonSpread(
 	if (!before.ok) return before;
 	const after = loadingsOf((pair) => pair.after);
 	if (!after.ok) return after;
-	return ok(draw(comparison, before.value, after.value, seed, draws));
+	const usual = pairs.length > MANY ? DRAWS.many : DRAWS.few;
+	return ok(draw(comparison, before.value, after.value, seed, draws ?? usual));
 }
 
 function draw(
@@ -110,6 +113,7 @@ function draw(
 			of.own[i]! * own + of.method[i]! * normals[of.kind[i]!]! + of.gauge[i]! * normals[GAUGE]!
 		);
 
+	const fateSums = emptySums();
 	for (let d = 0; d < draws; d++) {
 		random.fillNormals(normals, normals.length);
 		sums.fill(0);
@@ -126,7 +130,8 @@ function draw(
 			}
 		}
 		for (let q = 0; q < QUANTITIES.length; q++) {
-			const terms = bridgeTerms(sumsAt(sums, q));
+			takeSums(sums, q, fateSums);
+			const terms = bridgeTerms(fateSums);
 			for (const [t, term] of TERMS.entries()) drawn[q]![t]![d] = terms[term];
 		}
 	}
@@ -153,12 +158,10 @@ function draw(
 	};
 }
 
-function sumsAt(sums: Float64Array, quantity: number): FateSums {
+function takeSums(sums: Float64Array, quantity: number, into: FateSums): void {
 	const first = quantity * FATES.length * 2;
-	return Object.fromEntries(
-		FATES.map((fate, f) => [
-			fate,
-			{ before: sums[first + 2 * f]!, after: sums[first + 2 * f + 1]! }
-		])
-	) as unknown as FateSums;
+	for (const [f, fate] of FATES.entries()) {
+		into[fate].before = sums[first + 2 * f]!;
+		into[fate].after = sums[first + 2 * f + 1]!;
+	}
 }

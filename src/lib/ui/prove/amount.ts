@@ -1,0 +1,48 @@
+import type { Amounts } from '#lib/core/prove/amounts.ts';
+import type { TermSpread } from '#lib/core/prove/intervals.ts';
+import type { Format } from '#lib/words/format.ts';
+
+/** What sums are shown in: money where it is known, else energy, else air. */
+export type ProveMeasure = 'money' | 'energy' | 'air';
+
+export function proveMeasure({ costMinorPerYear, energyKwhPerYear }: Amounts): ProveMeasure {
+	return costMinorPerYear !== undefined
+		? 'money'
+		: energyKwhPerYear !== undefined
+			? 'energy'
+			: 'air';
+}
+
+export function valueOf(amounts: Amounts, measure: ProveMeasure): number {
+	if (measure === 'money') return amounts.costMinorPerYear ?? 0;
+	if (measure === 'energy') return amounts.energyKwhPerYear ?? 0;
+	return amounts.freeAirM3PerS;
+}
+
+export function valueText(format: Format, measure: ProveMeasure, value: number): string {
+	if (measure === 'money') return format.money(value);
+	return measure === 'energy' ? format.energy(value) : format.flow(value);
+}
+
+/** `€ 7,100 to € 11,900`, or nothing where the measure has no interval. */
+export function intervalText(
+	format: Format,
+	measure: ProveMeasure,
+	spread: Pick<TermSpread, 'costMinorPerYear' | 'energyKwhPerYear'> | undefined,
+	shift = 0
+): string {
+	const ends =
+		measure === 'money'
+			? spread?.costMinorPerYear
+			: measure === 'energy'
+				? spread?.energyKwhPerYear
+				: undefined;
+	if (!ends) return '';
+	const end = (value: number) => valueText(format, measure, rounded(value + shift));
+	return `${end(ends.low)} to ${end(ends.high)}`;
+}
+
+/** An end of an interval claims two digits. */
+function rounded(value: number): number {
+	return value === 0 ? 0 : Number(value.toPrecision(2));
+}
