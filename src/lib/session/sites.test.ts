@@ -84,6 +84,8 @@ test('a file opened on an empty device is the survey that was saved, pictures an
 		isNew: true,
 		addedCommands: 3,
 		conflicts: [],
+		clashes: [],
+		tagsTwice: [],
 		quarantined: [],
 		missingBlobs: []
 	});

@@ -1,4 +1,7 @@
+import { clashesBetween, type Clash } from '#lib/core/survey/clashes.ts';
 import { fold, mergeLogs, readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
+import { leaksInOrder } from '#lib/core/survey/leak-state.ts';
+import type { Survey } from '#lib/core/survey/schema.ts';
 import { ok, type Result } from '#lib/core/units/result.ts';
 import { readSurveyFile, type OpenedFile } from '#lib/storage/file/read-survey-file.ts';
 import type { SurveyStore } from '#lib/storage/port.ts';
@@ -16,6 +19,10 @@ export interface FileTaken {
 	/** Commands that were not known here; none when the file held nothing new. */
 	readonly addedCommands: number;
 	readonly conflicts: readonly Conflict[];
+	/** What this device and the file had each changed in its own way. */
+	readonly clashes: readonly Clash[];
+	/** Tag numbers that more than one leak has now; Walk offers to give one of them another. */
+	readonly tagsTwice: readonly number[];
 	readonly quarantined: readonly Quarantined[];
 	/** Hashes of pictures that the survey names and the file does not hold. */
 	readonly missingBlobs: readonly string[];
@@ -78,7 +85,14 @@ async function merge(
 		siteName: survey.site.name,
 		addedCommands: commands.length,
 		conflicts,
+		clashes: known.length > 0 ? clashesBetween(known, file.commands, survey) : [],
+		tagsTwice: tagsTwice(survey),
 		quarantined,
 		missingBlobs
 	});
+}
+
+function tagsTwice(survey: Survey): readonly number[] {
+	const tags = leaksInOrder(survey).map(({ tag }) => tag);
+	return [...new Set(tags.filter((tag, index) => tags.indexOf(tag) !== index))];
 }

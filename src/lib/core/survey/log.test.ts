@@ -6,6 +6,7 @@ import {
 	startCommand,
 	startedSurvey
 } from '../../../../tests/arbitrary/commands.ts';
+import { tally, times } from '../../../../tests/faults/long.ts';
 import type { Command, CommandBody } from './command.ts';
 import { fold, foldOnto, latestTime, mergeLogs, readLog, sortLog } from './log.ts';
 
@@ -51,8 +52,9 @@ describe('three tablets that walked one site apart', () => {
 					expect(mergeLogs(one, one)).toEqual(one);
 				}
 			),
-			{ numRuns: 300 }
+			{ numRuns: times(300, 3_000) }
 		);
+		tally('Logs of three devices merged in random order, twice', times(300, 3_000), 0);
 	});
 
 	test('lose no command: each is in the survey or among the conflicts', () => {
@@ -66,7 +68,7 @@ describe('three tablets that walked one site apart', () => {
 				const fitting = merged.filter((command) => !inConflict.has(command.id));
 				expect(folded(fitting)).toEqual({ survey, conflicts: [] });
 			}),
-			{ numRuns: 100 }
+			{ numRuns: times(100, 1_000) }
 		);
 	});
 
