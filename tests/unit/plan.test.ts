@@ -2,7 +2,7 @@ import loadHighs, { type Highs } from 'highs';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Filling } from '#lib/core/mend/plan/filling.ts';
-import { withHourMore } from '#lib/core/mend/plan/problem.ts';
+import { withHourMore, type PlanProblem } from '#lib/core/mend/plan/problem.ts';
 import { exactPlan, oneHourMore, quickPlan } from '#lib/session/plan-solver.ts';
 import { bestByTrying, planProblems } from '../arbitrary/plan-problem.ts';
 
@@ -47,7 +47,7 @@ describe('the best plan', { timeout: 120_000 }, () => {
 			fc.property(planProblems({ jobs: 8, windows: 2 }), (drawn) => {
 				const windows = drawn.windows.map((window) => ({ ...window, costMinor: 0 }));
 				const problem = { ...drawn, windows };
-				const solve = (each: typeof problem) =>
+				const solve = (each: PlanProblem) =>
 					exactPlan(highs, each, quickPlan(each), LIMITS, () => undefined);
 				const found = solve(problem);
 				const longer = solve(withHourMore(problem, 0));

@@ -5,7 +5,13 @@ import {
 	valveKnown,
 	type Caution
 } from '../core/mend/cautions.ts';
-import { fixList, type FixGroup, type FixJob, type FixListOrder } from '../core/mend/fix-list.ts';
+import {
+	fixList,
+	listOrder,
+	type FixGroup,
+	type FixJob,
+	type FixListOrder
+} from '../core/mend/fix-list.ts';
 import { find } from '../core/survey/ids.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import type { Assessment } from '../core/weigh/assessment.ts';
@@ -33,7 +39,7 @@ export interface FixListOptions {
 	readonly printedAt: string;
 	/** What a part of the week is called in the warnings of the supply model; else its id. */
 	readonly partName?: (partId: string) => string;
-	/** By valve when absent. */
+	/** By window when absent and jobs are planned, else by section. */
 	readonly order?: FixListOrder;
 }
 
@@ -41,7 +47,7 @@ export interface FixListOptions {
 export function fixListModel(
 	survey: Survey,
 	assessment: Assessment,
-	{ format, printedAt, partName = (partId) => partId, order = 'section' }: FixListOptions
+	{ format, printedAt, partName = (partId) => partId, order = listOrder(survey) }: FixListOptions
 ): ReportModel {
 	const list = fixList(survey, assessment, order);
 	const jobs = list.groups.flatMap((group) => group.jobs);

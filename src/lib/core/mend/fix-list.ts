@@ -70,6 +70,11 @@ export interface FixList {
 /** How the list is laid out: by valve, worst first; or by the windows of the plan, in walking order. */
 export type FixListOrder = 'section' | 'window';
 
+/** By windows as soon as a job is planned into one. */
+export function listOrder(survey: Survey): FixListOrder {
+	return plannedWindows(survey).size > 0 ? 'window' : 'section';
+}
+
 /**
  * Puts every leak of a round on the list of work, behind the valve that isolates it.
  * Groups and jobs stand worst first, and what must come first whatever it costs is ahead of them
