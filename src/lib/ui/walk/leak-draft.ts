@@ -18,20 +18,25 @@ export interface LeakDraft {
 export const EMPTY_DRAFT = { part: 'threaded-joint' } as const satisfies LeakDraft;
 
 /**
- * A draft at a place, with the part, section and pressure of the last leak. Size, photo and note are
+ * A draft at a place, with the part, section and pressure of the last leak; a section that is drawn
+ * where the place lies goes before the last one. Size, photo and note are
  * never carried: each leak is looked at for itself.
  */
 export function draftAfter(
 	last: Leak | undefined,
 	roundId: string,
-	place: Pick<LeakDraft, 'planId' | 'at'>
+	place: Pick<LeakDraft, 'planId' | 'at' | 'sectionId'>
 ): LeakDraft {
 	if (!last) return { ...place, ...EMPTY_DRAFT };
+	const sectionId = place.sectionId ?? last.sectionId;
 	return {
 		...place,
 		part: last.part,
-		sectionId: last.sectionId,
-		pressureBarGauge: last.sightings[roundId]?.pressureBarGauge,
+		sectionId,
+		// Behind another valve the gauge may show something else.
+		...(sectionId === last.sectionId && {
+			pressureBarGauge: last.sightings[roundId]?.pressureBarGauge
+		}),
 		carriedFrom: last.tag
 	};
 }

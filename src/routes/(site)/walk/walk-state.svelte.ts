@@ -1,5 +1,6 @@
 import type { CommandBody } from '#lib/core/survey/command.ts';
 import { leaksInOrder, nextTag } from '#lib/core/survey/leak-state.ts';
+import { sectionAt } from '#lib/core/survey/plan-geometry.ts';
 import type { Leak, Photo, PlanPoint } from '#lib/core/survey/schema.ts';
 import { shrinkPhoto, type ShrunkPhoto } from '#lib/plan/shrink-photo.ts';
 import { keepDraft, keptDraft } from '#lib/session/draft-keeper.ts';
@@ -93,7 +94,12 @@ export class Walk {
 
 	begin(place: Pick<LeakDraft, 'planId' | 'at'>): void {
 		this.show(undefined);
-		this.draft = draftAfter(this.last, this.#site.open.roundId, place);
+		this.draft = draftAfter(this.last, this.#site.open.roundId, this.#lying(place));
+	}
+
+	/** Puts what is being entered somewhere else on the plan. */
+	put(planId: string, at: PlanPoint): void {
+		if (this.draft) this.draft = { ...this.draft, ...this.#lying({ planId, at }) };
 	}
 
 	drop(): void {
@@ -134,9 +140,17 @@ export class Walk {
 		this.#lastPin = { at, time };
 		const near = before && Math.hypot(at.x - before.at.x, at.y - before.at.y) < SAME_PLACE;
 		if (near && time - before.time < SAME_TAP_MS) return;
-		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, { planId, at }));
+		const place = this.#lying({ planId, at });
+		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, place));
 		if (this.#site.open.do({ kind: 'add-leak', leak }).ok)
 			this.said = `Leak ${String(leak.tag)} is pinned, to be sized.`;
+	}
+
+	/** A place with the section that is drawn there. */
+	#lying(place: Pick<LeakDraft, 'planId' | 'at'>): Pick<LeakDraft, 'planId' | 'at' | 'sectionId'> {
+		const { planId, at } = place;
+		const sectionId = planId && at && sectionAt(this.#site.open.survey, planId, at);
+		return sectionId ? { ...place, sectionId } : place;
 	}
 
 	/** The first tap is a corner, the second the one across. */
