@@ -11,11 +11,11 @@ import { SHEET } from './plan.ts';
 /** The demo works. Firm, people, plan and figures are invented; nothing here is measured. */
 
 export const PLAN_FILE = 'ceramics-works-plan.svg';
-const PLAN_ID = 'plan-ground-floor';
-const AUDITOR = 'Zofia Ł.';
-const FITTER = 'Jörg M.';
+export const PLAN_ID = 'plan-ground-floor';
+export const AUDITOR = 'Zofia Ł.';
+export const FITTER = 'Jörg M.';
 
-const ROUND: Round = {
+export const ROUND: Round = {
 	id: 'round-spring-2026',
 	name: 'Spring 2026',
 	startedAt: '2026-04-14T06:30:00+02:00'
@@ -78,8 +78,13 @@ export function ceramicsWorksLog(planSha256: string): Command[] {
 }
 
 /** Writes commands down with ids and logical times in sequence. */
-class Log {
-	readonly commands: Command[] = [];
+export class Log {
+	readonly commands: Command[];
+
+	/** @param before what was written already */
+	constructor(before: readonly Command[] = []) {
+		this.commands = [...before];
+	}
 
 	write(at: string, author: string, body: CommandBody): void {
 		const time = this.commands.length + 1;
@@ -136,7 +141,7 @@ function shares([x, y]: Point) {
 	return { x: share(x, SHEET.widthM), y: share(y, SHEET.heightM) };
 }
 
-function leakId(tag: number): string {
+export function leakId(tag: number): string {
 	return `leak-demo-${String(tag).padStart(3, '0')}`;
 }
 
@@ -158,7 +163,7 @@ function walk(log: Log): void {
 }
 
 /** Instants with a seeded spread: 60 to 135 seconds from one leak to the next. */
-function instants(date: string, startsS: number): () => string {
+export function instants(date: string, startsS: number): () => string {
 	let seconds = startsS;
 	let seed = startsS;
 	return () => {
@@ -170,7 +175,7 @@ function instants(date: string, startsS: number): () => string {
 	};
 }
 
-function leakFrom(found: Found, tag: number, seenAt: string): Leak {
+export function leakFrom(found: Found, tag: number, seenAt: string, roundId = ROUND.id): Leak {
 	const { section, at, evidence, pressureBarGauge, intermittent, hazards = [], ...rest } = found;
 	return {
 		...rest,
@@ -181,7 +186,7 @@ function leakFrom(found: Found, tag: number, seenAt: string): Leak {
 		sectionId: SECTIONS[section].id,
 		hazards: [...hazards],
 		sightings: {
-			[ROUND.id]: {
+			[roundId]: {
 				state: 'leaking',
 				evidence,
 				...(pressureBarGauge === undefined ? {} : { pressureBarGauge }),

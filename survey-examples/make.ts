@@ -3,33 +3,42 @@ import { writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
+import type { Command } from '../src/lib/core/survey/command.ts';
 import { fold } from '../src/lib/core/survey/log.ts';
-import { writeSurveyFile } from '../src/lib/storage/file/write-survey-file.ts';
+import { writeSurveyFile, type StoredBlob } from '../src/lib/storage/file/write-survey-file.ts';
+import { ceramicsAutumnLog } from './ceramics-autumn.ts';
 import { ceramicsWorksLog, PLAN_FILE } from './ceramics-works.ts';
 import { planSvg } from './plan.ts';
 
 const SURVEY_FILE = 'ceramics-works.airtally.zip';
+const AUTUMN_FILE = 'ceramics-works-autumn.airtally.zip';
+const AUTUMN_SAVED_AT = '2026-10-14T16:00:00+02:00';
 const SAVED_AT = '2026-04-28T16:00:00+02:00';
 
 /** The example files, by name. Made from the data beside this file alone: same data, same bytes. */
 export async function makeExamples(): Promise<ReadonlyMap<string, Uint8Array>> {
 	const plan = new TextEncoder().encode(planSvg());
 	const sha256 = createHash('sha256').update(plan).digest('hex');
-	const commands = ceramicsWorksLog(sha256);
+	const spring = ceramicsWorksLog(sha256);
+	const autumn = ceramicsAutumnLog(spring);
+	const blobs = [{ sha256, mediaType: 'image/svg+xml', bytes: plan }];
+	return new Map([
+		[PLAN_FILE, plan],
+		[SURVEY_FILE, await surveyFile(spring, blobs, SAVED_AT)],
+		[AUTUMN_FILE, await surveyFile(autumn, blobs, AUTUMN_SAVED_AT)]
+	]);
+}
+
+async function surveyFile(
+	commands: readonly Command[],
+	blobs: readonly StoredBlob[],
+	savedAt: string
+): Promise<Uint8Array> {
 	const folded = fold(commands);
 	if (!folded.ok) throw new Error(`the log does not fold: ${folded.error.code}`);
 	const { survey, conflicts } = folded.value;
 	if (conflicts.length > 0) throw new Error(`commands do not apply: ${JSON.stringify(conflicts)}`);
-	const file = await writeSurveyFile({
-		commands,
-		survey,
-		blobs: [{ sha256, mediaType: 'image/svg+xml', bytes: plan }],
-		savedAt: SAVED_AT
-	});
-	return new Map([
-		[PLAN_FILE, plan],
-		[SURVEY_FILE, file]
-	]);
+	return writeSurveyFile({ commands, survey, blobs, savedAt });
 }
 
 if (argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { makeExamples } from '#examples/make.ts';
+import { compareRounds } from '#lib/core/prove/compare.ts';
+import { comparisonSpread } from '#lib/core/prove/intervals.ts';
+import { measuredSaving } from '#lib/core/prove/measured.ts';
 import { leakState, leaksInOrder, latestRound } from '#lib/core/survey/leak-state.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { assess, MENDED, WASTING } from '#lib/core/weigh/assess.ts';
@@ -32,7 +35,11 @@ function printed(value: number, digits: number): string {
 describe('the ceramics works', () => {
 	it('is, byte for byte, what its data make', async () => {
 		const made = await makeExamples();
-		expect([...made.keys()]).toEqual(['ceramics-works-plan.svg', 'ceramics-works.airtally.zip']);
+		expect([...made.keys()]).toEqual([
+			'ceramics-works-plan.svg',
+			'ceramics-works.airtally.zip',
+			'ceramics-works-autumn.airtally.zip'
+		]);
 		for (const [name, bytes] of made)
 			expect(Buffer.compare(bytes, bytesOf(name)), `${name}: run npm run examples`).toBe(0);
 	});
@@ -117,6 +124,55 @@ describe('the ceramics works', () => {
 		expect(readMe).toContain(`41 leak now, ${(totals.freeAirM3PerS * 1000).toFixed(1)} L/s`);
 		const sums = `${printed(kwh / 1000, 0)} MWh, ${printed(Math.round((kwh * 0.19) / 1000) * 1000, 0)} EUR and ${printed((kwh * 0.32) / 1000, 0)} t of CO₂`;
 		expect(readMe.replaceAll(/\s+/g, ' ')).toContain(sums);
+	});
+});
+
+describe('the ceramics works in autumn', () => {
+	const compared = async () => {
+		const { survey } = await open('ceramics-works-autumn.airtally.zip');
+		const found = compareRounds(survey, 'round-spring-2026', 'round-autumn-2026');
+		if (!found.ok) throw new Error(found.error.code);
+		return { survey, comparison: found.value };
+	};
+
+	it('goes on where the spring file ends, so that the two merge', async () => {
+		const spring = await open('ceramics-works.airtally.zip');
+		const autumn = await open('ceramics-works-autumn.airtally.zip');
+		expect(autumn.commands.slice(0, spring.commands.length)).toEqual(spring.commands);
+		expect(autumn.survey.site.id).toBe(spring.survey.site.id);
+		const { quarantined, conflicts, missingBlobs } = autumn;
+		expect([quarantined, conflicts, missingBlobs]).toEqual([[], [], []]);
+	});
+
+	it('[V1] tells of something that came back, something new and something not reached', async () => {
+		const { comparison } = await compared();
+		expect(comparison.counts).toEqual({
+			held: 15,
+			claimed: 1,
+			still: 26,
+			'not-reached': 2,
+			again: 2,
+			new: 3
+		});
+		expect(comparison.failedClaims).toBe(1);
+		expect(comparison.notCompared).toEqual([]);
+		expect(comparison.routine.map(({ what }) => what)).toEqual(['tariff']);
+	});
+
+	it('[V3][V7] comes to what its README prints, and the system test agrees', async () => {
+		const { survey, comparison } = await compared();
+		const { terms } = comparison;
+		const euro = (minor: number | undefined) => printed((minor ?? NaN) / 100, 0);
+		const of = (term: keyof typeof terms) => euro(terms[term].costMinorPerYear);
+		const flowing = readMe.replaceAll(/\s+/g, ' ');
+		expect(flowing).toContain(
+			`${of('before')} − ${of('mended')} + ${of('again')} + ${of('new')} − ${euro(-(terms.changed.costMinorPerYear ?? NaN))} = ${of('after')} EUR a year`
+		);
+		expect(flowing).toContain(`proved by soap is ${of('held')} EUR a year`);
+		const spread = comparisonSpread(survey, comparison);
+		if (!spread.ok) throw new Error(spread.error.code);
+		const measured = measuredSaving(survey, comparison, spread.value);
+		expect(measured.ok ? measured.value.agreement : measured.error.code).toBe('agree');
 	});
 });
 

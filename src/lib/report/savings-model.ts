@@ -317,8 +317,8 @@ function evidenceLine(
 		fate: FATE_WORDS[fate],
 		what: leak ? PART_WORDS[leak.part] : '',
 		where: [leak?.place, section?.name].filter(Boolean).join(', '),
-		before: show.value(before),
-		after: show.value(after),
+		before: before ? show.value(before) : 'none known',
+		after: after ? show.value(after) : 'tight',
 		evidence: [
 			seen[0],
 			mending?.mendedAt && `mended ${format.date(mending.mendedAt)}`,
@@ -335,7 +335,7 @@ function sightingWords(sighting: Sighting | undefined, format: PrintFormat): str
 	const day = format.date(sighting.seenAt);
 	if (sighting.state === 'not-reached') return `${day} not reached`;
 	if (sighting.state === 'tight') return `${day} tight by soap`;
-	const how = sighting.evidence ? `, ${EVIDENCE_WORDS[sighting.evidence.kind].toLowerCase()}` : '';
+	const how = sighting.evidence ? `, ${lowerFirst(EVIDENCE_WORDS[sighting.evidence.kind])}` : '';
 	return `${day} leaking${how}`;
 }
 
@@ -390,9 +390,7 @@ function wouldChangeOf(
 	const claimed = show.value(terms.claimed);
 	return [
 		...(counts.claimed > 0
-			? [
-					`Soaping the ${format.count(counts.claimed)} claimed would move up to ${claimed} a year from claimed to proved.`
-				]
+			? [`Soaping what is claimed would move up to ${claimed} a year from claimed to proved.`]
 			: []),
 		...(counts['not-reached'] > 0
 			? [`${show.value(terms.notReached)} a year rests on leaks that nobody looked at again.`]
@@ -401,7 +399,7 @@ function wouldChangeOf(
 			? []
 			: ['A system test in both rounds would measure the saving without any estimate of a size.']),
 		`A new price or new hours change both rounds alike, in proportion; a new reading of one leak changes its line alone.`,
-		`The sizes leave what was avoided between ${show.interval(spread.terms.avoided)} a year.`,
+		`As well as the sizes are known, what was avoided is ${show.interval(spread.terms.avoided)} a year.`,
 		...(growth.costMinorPerYearPerYear !== undefined
 			? [
 					`Left alone, ${format.money(growth.costMinorPerYearPerYear)} more a year comes back or opens with each year.`
@@ -413,4 +411,8 @@ function wouldChangeOf(
 				]
 			: [])
 	];
+}
+
+function lowerFirst(text: string): string {
+	return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -15,8 +15,8 @@ const TOP = 15;
 const BOTTOM = 12;
 
 /**
- * Prints the savings report: one page for the manager, then the evidence leak by leak, what was not
- * reached, what was assumed and what would change the answer.
+ * Prints the savings report: one page for the manager with what would change the
+ * answer, then the evidence leak by leak, what was not reached and what was assumed.
  */
 export function buildSavingsPdf(
 	model: SavingsModel,
@@ -40,7 +40,6 @@ export function buildSavingsPdf(
 		'Nothing was adjusted.'
 	);
 	drawList(pages, 'What this rests on', model.assumptions, '');
-	drawList(pages, 'What would change the answer', model.wouldChange, '');
 	pages.number();
 	return new Uint8Array(sheet.doc.output('arraybuffer'));
 }
@@ -135,7 +134,7 @@ function firstPage(pages: Pages, model: SavingsModel): void {
 	);
 	pages.down += 1;
 	pages.write('What would change the answer', HEADING, 1);
-	for (const text of model.wouldChange.slice(0, 4)) pages.write(`• ${text}`, TEXT, 0.4);
+	for (const text of model.wouldChange) pages.write(`• ${text}`, TEXT, 0.4);
 }
 
 interface FigureBox {
