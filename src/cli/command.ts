@@ -23,8 +23,13 @@ interface About {
 	/** One or two words. */
 	readonly name: string;
 	readonly summary: string;
-	/** A word that is no option, where there is one. */
-	readonly word?: { readonly as: string; readonly says: string; readonly must: boolean };
+	/** A word that is no option, where there is one; `most` where there may be more of them. */
+	readonly word?: {
+		readonly as: string;
+		readonly says: string;
+		readonly must: boolean;
+		readonly most?: number;
+	};
 	readonly usage: readonly string[];
 	readonly notes?: readonly string[];
 	readonly json: readonly JsonKey[];
@@ -51,7 +56,7 @@ export function command<S extends Options>(
 		...about,
 		options: spec,
 		answer: async (args, io) => {
-			const given = readOptions(spec, args, word ? 1 : 0);
+			const given = readOptions(spec, args, word ? (word.most ?? 1) : 0);
 			if (!given.ok) return given;
 			if (word?.must === true && given.value.words.length === 0)
 				return complain(

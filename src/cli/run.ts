@@ -3,9 +3,11 @@ import type { Command } from './command.ts';
 import { complain, complaintLine, type Answer, type Complaint } from './complaint.ts';
 import { audit } from './commands/audit.ts';
 import { bleedDown } from './commands/bleed-down.ts';
+import { compare } from './commands/compare.ts';
 import { flow } from './commands/flow.ts';
 import { logger } from './commands/logger.ts';
 import { loadTime } from './commands/load-time.ts';
+import { portfolio } from './commands/portfolio.ts';
 import { power } from './commands/power.ts';
 import { pumpUp } from './commands/pump-up.ts';
 import { helpOf, helpOfAll } from './help.ts';
@@ -14,6 +16,8 @@ import { oneLine } from './plain-text.ts';
 
 export const COMMANDS: readonly Command[] = [
 	audit,
+	compare,
+	portfolio,
 	flow,
 	loadTime,
 	bleedDown,

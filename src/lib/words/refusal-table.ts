@@ -241,6 +241,10 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'The log of changes does not say which site it starts from. Open another copy.',
 	'not-undoable': 'This change cannot be undone. Change it back by hand.',
 	'survey-without-round': 'This survey has no round yet. Start one, then weigh it.',
+	'round-missing':
+		'A comparison needs two rounds, and there is one. Give a file with two, or two files of one site.',
+	'sites-differ':
+		'The two files are of different sites[: {before} and {after}]. Give two files of one site.',
 	'rounds-not-in-order':
 		'A comparison goes from an earlier round to a later one[: {before} to {after}]. Choose them the other way round.',
 	'currency-differs':
