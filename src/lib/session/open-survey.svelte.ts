@@ -14,6 +14,7 @@ import { aboutSite } from './about-site.ts';
 import { BlobAddresses } from './blob-addresses.ts';
 import { History, type Reversible } from './history.ts';
 import type { Identity } from './identity.ts';
+import { keptPictures, type KeptPictures } from './kept-pictures.ts';
 import { OtherTabs } from './other-tabs.ts';
 import type { WorkingLog } from './working-log.ts';
 import { WriteQueue, type SaveState } from './write-queue.ts';
@@ -172,6 +173,17 @@ export class OpenSurvey {
 	/** An address for a picture; nothing when its bytes are not on this device. */
 	blobUrl(sha256: string): Promise<string | undefined> {
 		return this.#addresses.of(sha256);
+	}
+
+	/** The last of the log; nothing when it has to be read first. */
+	get lastChange(): Command | undefined {
+		return this.#log.sinceCheckpoint.tail.at(-1);
+	}
+
+	/** What its pictures take up here. */
+	async pictures(): Promise<KeptPictures> {
+		await this.#older;
+		return keptPictures(this.#log.commands ?? [], this.survey, (sha256) => this.#blob(sha256));
 	}
 
 	/** Takes in what other tabs wrote while this one slept. */

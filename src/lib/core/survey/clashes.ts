@@ -129,7 +129,8 @@ function slotsOf(body: CommandBody): readonly Slot[] {
 	}
 	const id = idIn(body, noun);
 	if (verb === 'set' && 'changes' in body) {
-		return Object.entries(body.changes).map(([field, value]) => ({ noun, id, field, value }));
+		const changes: Readonly<Record<string, unknown>> = body.changes;
+		return Object.entries(changes).map(([field, value]) => ({ noun, id, field, value }));
 	}
 	return [{ noun, id, field: 'removed', value: verb === 'remove' }];
 }

@@ -13,6 +13,11 @@ const HASH = /^[0-9a-f]{64}$/;
  * are found by their shape wherever they stand, so that no new kind of command can be forgotten.
  */
 export function blobsNamedBy(commands: readonly Command[]): NamedBlob[] {
+	return namedIn(commands.map(({ body }) => body));
+}
+
+/** The pictures that any part of a survey names, each once. */
+export function namedIn(part: unknown): NamedBlob[] {
 	const named = new Map<string, NamedBlob>();
 	const visit = (value: unknown): void => {
 		if (typeof value !== 'object' || value === null) return;
@@ -22,6 +27,6 @@ export function blobsNamedBy(commands: readonly Command[]): NamedBlob[] {
 		}
 		for (const member of Object.values(value)) visit(member);
 	};
-	for (const { body } of commands) visit(body);
+	visit(part);
 	return [...named.values()];
 }

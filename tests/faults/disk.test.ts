@@ -1,0 +1,192 @@
+import { readFile } from 'node:fs/promises';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
+import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
+import { times } from './long.ts';
+
+const appUrl = inject('appUrl');
+const SLOW = { timeout: 20_000 };
+let browser: Browser;
+let context: BrowserContext;
+
+beforeAll(async () => {
+	browser = await launch();
+});
+afterEach(() => context.close());
+afterAll(() => browser.close());
+
+const noteOf = (page: Page) => page.getByLabel('Note', { exact: true }).first();
+
+async function write(page: Page, text: string): Promise<void> {
+	await noteOf(page).fill(text);
+	await noteOf(page).blur();
+}
+
+async function newSite(page: Page): Promise<void> {
+	await page.goto(appUrl);
+	await page.getByRole('button', { name: 'New site' }).click();
+	await page.getByRole('textbox').first().fill('Tonwerk Nord');
+	await page.getByRole('combobox', { name: 'Currency' }).selectOption('EUR');
+	await page.getByRole('button', { name: 'Start this site' }).click();
+	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+}
+
+async function fileFrom(page: Page, button: string) {
+	const downloading = page.waitForEvent('download');
+	await page.getByRole('button', { name: button }).click();
+	const read = await readSurveyFile(
+		new Uint8Array(await readFile(await (await downloading).path()))
+	);
+	if (!read.ok) throw new Error(read.error.code);
+	return read.value;
+}
+
+test('a full disk is said, the file from memory holds everything, and room made is used', async () => {
+	context = await freshProfile(browser);
+	const page = await context.newPage();
+	await newSite(page);
+	await write(page, 'kept on the disk');
+	await saved(page);
+	const session = await context.newCDPSession(page);
+	const { origin } = new URL(appUrl);
+	await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+	const long = 'only in memory '.repeat(200).trim();
+	await write(page, long);
+	await page.getByText('NOT saved').waitFor();
+	await page.getByRole('alert').filter({ hasText: 'The device is full' }).waitFor();
+	const rescued = await fileFrom(page, 'Save everything to a file now');
+	expect(rescued.survey.site.note).toBe(long);
+	await session.send('Storage.overrideQuotaForOrigin', { origin });
+	await saved(page);
+	expect(await page.getByRole('alert').count()).toBe(0);
+	await page.reload();
+	await noteOf(page).waitFor();
+	expect(await noteOf(page).inputValue()).toBe(long);
+});
+
+describe('a browser that keeps nothing', () => {
+	test.each([
+		['throws when it is asked', 'throws'],
+		['never answers', 'hangs'],
+		['has no database at all', 'absent']
+	])('and %s says so plainly, and shows its pages', async (_, how) => {
+		context = await freshProfile(browser, { serviceWorkers: 'block' });
+		await context.addInitScript((fault: string) => {
+			if (fault === 'absent') {
+				Object.defineProperty(window, 'indexedDB', { value: undefined });
+				return;
+			}
+			IDBFactory.prototype.open = () => {
+				if (fault === 'throws') throw new DOMException('not allowed', 'SecurityError');
+				return new EventTarget() as IDBOpenDBRequest;
+			};
+		}, how);
+		const page = await context.newPage();
+		const faults: string[] = [];
+		page.on('pageerror', (error) => faults.push(error.message));
+		await page.goto(appUrl);
+		await page
+			.getByRole('alert')
+			.filter({ hasText: 'leave private browsing' })
+			.waitFor({ timeout: 30_000 });
+		await page.goto(`${appUrl}walk?site=site-gone`);
+		await page.getByRole('heading', { name: 'This site cannot be opened' }).waitFor(SLOW);
+		await page.goto(`${appUrl}method`);
+		await page.getByRole('heading', { level: 1 }).waitFor();
+		expect(faults).toEqual([]);
+	});
+
+	test.each(['throws', 'absent'])('a storage manager that %s changes nothing else', async (how) => {
+		context = await freshProfile(browser, { serviceWorkers: 'block' });
+		await context.addInitScript((fault: string) => {
+			const fail = () => {
+				throw new DOMException('no', 'InvalidStateError');
+			};
+			const value =
+				fault === 'absent' ? undefined : { estimate: fail, persist: fail, persisted: fail };
+			Object.defineProperty(navigator, 'storage', { value });
+		}, how);
+		const page = await context.newPage();
+		await newSite(page);
+		await write(page, 'kept all the same');
+		await saved(page);
+		await page.goto(appUrl);
+		await page.getByText('does not say how safely it keeps').waitFor();
+	});
+});
+
+test('two tabs edit one survey in turns, one is closed in the middle, and no edit is lost', async () => {
+	context = await freshProfile(browser);
+	const first = await context.newPage();
+	await openDemo(first, appUrl);
+	await goTo(first, 'Set up');
+	const second = await context.newPage();
+	await second.goto(first.url());
+	await noteOf(second).waitFor();
+	const name = first.getByLabel('Name of the site').first();
+	const rounds = times(8, 100);
+	for (let round = 0; round < rounds; round++) {
+		await write(second, `note ${round}`);
+		await name.fill(`Works ${round}`);
+		await name.blur();
+	}
+	await saved(first);
+	await expect.poll(() => noteOf(first).inputValue(), SLOW).toBe(`note ${rounds - 1}`);
+	await write(second, 'the last of the second tab');
+	await saved(second);
+	await second.close();
+	await write(first, 'and the first goes on');
+	await saved(first);
+	await first.reload();
+	await noteOf(first).waitFor();
+	expect(await noteOf(first).inputValue()).toBe('and the first goes on');
+	expect(await name.inputValue()).toBe(`Works ${rounds - 1}`);
+	const { commands, conflicts } = await fileFrom(first, 'To file');
+	expect(conflicts).toEqual([]);
+	const texts = commands.map(({ body }) => JSON.stringify(body));
+	for (let round = 0; round < rounds; round++) {
+		expect(texts.some((text) => text.includes(`"note ${round}"`))).toBe(true);
+		expect(texts.some((text) => text.includes(`"Works ${round}"`))).toBe(true);
+	}
+});
+
+test('the last twenty steps are taken back after a restart', async () => {
+	context = await freshProfile(browser);
+	const page = await context.newPage();
+	await newSite(page);
+	for (let step = 1; step <= 21; step++) await write(page, `step ${step}`);
+	await saved(page);
+	await page.reload();
+	await noteOf(page).waitFor();
+	for (let step = 20; step >= 1; step--) {
+		await page.getByRole('button', { name: 'Undo' }).click();
+		await expect.poll(() => noteOf(page).inputValue(), SLOW).toBe(`step ${step}`);
+	}
+	await saved(page);
+});
+
+describe('a clock that is wrong', () => {
+	test.each([
+		['an hour behind', -3_600_000, true],
+		['a day ahead', 86_400_000, false],
+		['in 1970', -Date.now() + 600_000, true]
+	])('%s: what was done last still stands last', async (_, by, doubted) => {
+		context = await freshProfile(browser);
+		const page = await context.newPage();
+		await newSite(page);
+		await write(page, 'at the right time');
+		await saved(page);
+		await page.clock.setFixedTime(new Date(Date.now() + by));
+		await page.reload();
+		await noteOf(page).waitFor();
+		const said = page.getByText('The clock of this device says');
+		expect(await said.count()).toBe(doubted ? 1 : 0);
+		await write(page, 'at the wrong time');
+		await saved(page);
+		await page.clock.setFixedTime(new Date());
+		await page.reload();
+		await noteOf(page).waitFor();
+		expect(await noteOf(page).inputValue()).toBe('at the wrong time');
+	});
+});
