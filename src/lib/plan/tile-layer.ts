@@ -35,8 +35,7 @@ export function tileLayer(map: L.Map, tiles: PlanTiles): () => void {
 				(picture) => {
 					watched.delete(canvas);
 					if (picture && !stop.signal.aborted) {
-						canvas.width = picture.width;
-						canvas.height = picture.height;
+						canvas.width = canvas.height = TILE_PX;
 						canvas.getContext('2d')?.drawImage(picture, 0, 0);
 					}
 					picture?.close();

@@ -1,0 +1,51 @@
+import type { Match } from '#lib/core/survey/plan-geometry.ts';
+import type { PlanPoint } from '#lib/core/survey/schema.ts';
+import type { CutPlan } from './cut-plan.ts';
+
+/** What taps on the plan do at its desk. */
+export type DeskTask =
+	| { readonly kind: 'look' }
+	| { readonly kind: 'scale'; readonly points: readonly PlanPoint[] }
+	| { readonly kind: 'outline'; readonly sectionId: string; readonly points: readonly PlanPoint[] }
+	| { readonly kind: 'valve'; readonly sectionId: string }
+	| MatchTask;
+
+/** Points found on an older and a newer drawing in turn. */
+export interface MatchTask {
+	readonly kind: 'match';
+	readonly newer: CutPlan;
+	/** Address of the newer picture. */
+	readonly address: string;
+	readonly matches: readonly Match[];
+	/** The place on the older drawing whose twin is asked for; in pixels. */
+	readonly from?: Match['from'] | undefined;
+	/** What it would look like is shown. */
+	readonly preview: boolean;
+}
+
+export const LOOK: DeskTask = { kind: 'look' };
+
+/** What to do next, in words. */
+export function taskWords(task: DeskTask, sectionName: string): string {
+	switch (task.kind) {
+		case 'look':
+			return '';
+		case 'scale':
+			return task.points.length < 2
+				? 'Tap both ends of a distance that you know.'
+				: 'How long is it?';
+		case 'outline':
+			return task.points.length < 3
+				? `Tap round ${sectionName}, corner by corner.`
+				: `Tap on, or finish the outline of ${sectionName}.`;
+		case 'valve':
+			return `Tap where the isolating valve of ${sectionName} is.`;
+		case 'match': {
+			if (task.preview) return 'This is where everything would be on the newer drawing.';
+			const place = `Point ${task.matches.length + 1}`;
+			return task.from
+				? `${place}: tap the same place on the newer drawing.`
+				: `${place}: tap a place on the older drawing that the newer one shows too.`;
+		}
+	}
+}

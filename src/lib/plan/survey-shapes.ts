@@ -1,0 +1,27 @@
+import { find } from '#lib/core/survey/ids.ts';
+import type { Survey } from '#lib/core/survey/schema.ts';
+import type { PlanArea, PlanMark } from './shapes.ts';
+
+/** The sections that are drawn on a plan, and what was walked on it in a round. */
+export function areasOn(survey: Survey, planId: string, roundId?: string): PlanArea[] {
+	return Object.values(survey.areas ?? {}).flatMap((area): PlanArea[] => {
+		const { id, removed, use, outline, name } = area;
+		if (removed || area.planId !== planId) return [];
+		if (use.kind === 'walked-tight')
+			return use.roundId === roundId
+				? [{ id, kind: 'walked', outline, name: name ?? 'Tight' }]
+				: [];
+		const section = find(survey.sections, use.sectionId);
+		if (!section || section.removed) return [];
+		return [{ id, kind: 'section', outline, name: name ?? section.name }];
+	});
+}
+
+/** The isolating valves that have their place on a plan. */
+export function valvesOn(survey: Survey, planId: string): PlanMark[] {
+	return Object.values(survey.sections).flatMap(({ id, name, valve, valveAt, removed }) =>
+		removed || valveAt?.planId !== planId
+			? []
+			: { id: `valve-${id}`, kind: 'valve', at: valveAt.at, text: valve ?? name }
+	);
+}
