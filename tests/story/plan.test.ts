@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { freshProfile, goTo, launch, openDemo, PHONE, picture, saved } from './browser.ts';
+import { freshProfile, goTo, launch, openDemo, PHONE, saved } from './browser.ts';
 
 /** A manager has two stops and one fitter: what goes where, taken, moved by hand and taken back. */
 describe('the mending is planned', () => {
@@ -29,7 +29,6 @@ describe('the mending is planned', () => {
 		// Compound cures overnight: only after the stop that leaves the air off.
 		expect(saturday).not.toContain('Remake the thread');
 		expect(whitsun).toContain('Whitsun stop');
-		await picture(page, 'plan-proposed');
 	});
 
 	it('is taken over: the list stands by window, cautions and all', async () => {
@@ -41,7 +40,6 @@ describe('the mending is planned', () => {
 		await page.setViewportSize(PHONE);
 		const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 		expect(over).toBeLessThanOrEqual(0);
-		await picture(page, 'plan-taken-phone');
 		await page.setViewportSize({ width: 1280, height: 800 });
 	});
 
