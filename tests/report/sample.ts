@@ -63,6 +63,32 @@ export function withRoom(survey: Survey): Survey {
 	return { ...survey, roomChecks: Object.fromEntries(checks.map((each) => [each.id, each])) };
 }
 
+/** The same with two windows, and most leaks planned into one of them. */
+export function planned(survey: Survey): Survey {
+	const window = (id: string, name: string, startsAt: string) => ({
+		id,
+		name,
+		startsAt,
+		minutes: 240,
+		people: 2,
+		overnightOff: id === 'window-2'
+	});
+	return {
+		...survey,
+		windows: {
+			'window-1': window('window-1', 'Saturday', '2026-03-14T06:00:00+01:00'),
+			'window-2': window('window-2', 'Łódź; stop, “half day”', '2026-03-28T22:00:00+01:00')
+		},
+		mendPlan: {
+			windows: Object.fromEntries(
+				Object.values(survey.leaks)
+					.filter(({ tag }) => tag % 4 !== 0)
+					.map(({ id, tag }) => [id, `window-${String((tag % 2) + 1)}`])
+			)
+		}
+	};
+}
+
 function sampleLeak(index: number, sectionCount: number): Leak {
 	const tag = index + 1;
 	const hazard = HAZARDS[index % 9];

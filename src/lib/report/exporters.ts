@@ -1,7 +1,9 @@
+import { ok, type Result } from '../core/units/result.ts';
 import { fixListCsv } from './csv.ts';
 import type { ReportModel } from './model.ts';
 import type { PlanImage } from './pdf/plan-page.ts';
 import type { PaperName, PdfFonts } from './pdf/sheet.ts';
+import type { WorkOrderStyle } from './work-orders.ts';
 
 export interface ExportSettings {
 	/** BCP 47: the decimal mark and delimiter of tables; the reader's own when absent. */
@@ -9,16 +11,27 @@ export interface ExportSettings {
 	readonly paper: PaperName;
 	/** Pictures of plans by SHA-256, as the model names them. */
 	readonly planImages: ReadonlyMap<string, PlanImage>;
+	/** Small pictures of jobs by SHA-256, as the model names them. */
+	readonly photos?: ReadonlyMap<string, PlanImage> | undefined;
 	/** Fetched only by what prints: `loadPdfFonts` in the browser, `readPdfFonts` in Node. */
 	readonly fonts: () => PdfFonts | Promise<PdfFonts>;
+	/** How the site's own system wants its work orders. */
+	readonly workOrders?: WorkOrderStyle | undefined;
+	/** Told how far it is, 0 to 1, by what takes long. */
+	readonly tell?: ((done: number) => void) | undefined;
 }
 
 /** One way to hand the fix list over. */
 export interface Exporter {
+	/** Put between the name of the site and the ending. */
+	readonly fileName: string;
 	readonly fileEnding: string;
 	readonly mediaType: string;
-	build(model: ReportModel, settings: ExportSettings): Promise<Uint8Array<ArrayBuffer>>;
+	/** Refused where it could not be handed over whole. */
+	build(model: ReportModel, settings: ExportSettings): Promise<Result<Uint8Array<ArrayBuffer>>>;
 }
+
+const utf8 = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
 
 /**
  * Every way to hand the fix list over, heavy parts loaded when used. Screens and the command line
@@ -26,20 +39,60 @@ export interface Exporter {
  */
 export const FIX_LIST_EXPORTERS = {
 	pdf: {
+		fileName: 'fix-list',
 		fileEnding: 'pdf',
 		mediaType: 'application/pdf',
-		async build(model, { fonts, paper, planImages }) {
+		async build(model, { fonts, paper, planImages, photos, tell }) {
 			const [{ buildFixListPdf }, faces] = await Promise.all([
 				import('./pdf/fix-list-pdf.ts'),
 				fonts()
 			]);
-			return buildFixListPdf(model, { fonts: faces, paper, planImages });
+			const assets = { fonts: faces, paper, planImages, tell };
+			return ok(buildFixListPdf(model, { ...assets, ...(photos && { photos }) }));
+		}
+	},
+	tags: {
+		fileName: 'tags',
+		fileEnding: 'pdf',
+		mediaType: 'application/pdf',
+		async build(model, { fonts, paper, tell }) {
+			const [{ buildTagsPdf }, faces] = await Promise.all([import('./pdf/tags-pdf.ts'), fonts()]);
+			return ok(buildTagsPdf(model, { fonts: faces, paper, tell }));
+		}
+	},
+	xlsx: {
+		fileName: 'fix-list',
+		fileEnding: 'xlsx',
+		mediaType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+		async build(model) {
+			const { fixListXlsx } = await import('./xlsx.ts');
+			return ok(await fixListXlsx(model));
 		}
 	},
 	csv: {
+		fileName: 'fix-list',
 		fileEnding: 'csv',
 		mediaType: 'text/csv;charset=utf-8',
-		build: (model, { locale }) =>
-			Promise.resolve(new TextEncoder().encode(fixListCsv(model, { locale })))
+		build: (model, { locale }) => Promise.resolve(ok(utf8(fixListCsv(model, { locale }))))
+	},
+	workOrders: {
+		fileName: 'work-orders',
+		fileEnding: 'csv',
+		mediaType: 'text/csv;charset=utf-8',
+		async build(model, { workOrders }) {
+			const { workOrderCsv } = await import('./work-orders.ts');
+			const text = workOrderCsv(model, workOrders);
+			return text.ok ? ok(utf8(text.value)) : text;
+		}
+	},
+	calendar: {
+		fileName: 'windows',
+		fileEnding: 'ics',
+		mediaType: 'text/calendar;charset=utf-8',
+		async build(model) {
+			const { windowsCalendar } = await import('./calendar.ts');
+			return ok(utf8(windowsCalendar(model)));
+		}
 	}
 } as const satisfies Record<string, Exporter>;
+export type ExportKind = keyof typeof FIX_LIST_EXPORTERS;

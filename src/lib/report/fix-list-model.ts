@@ -12,7 +12,10 @@ import {
 	type FixJob,
 	type FixListOrder
 } from '../core/mend/fix-list.ts';
+import { windowsInOrder } from '../core/mend/plan/windows.ts';
+import { priorities, type Priority } from '../core/mend/priority.ts';
 import { find } from '../core/survey/ids.ts';
+import { hoursBetween } from '../core/survey/instants.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import type { Assessment } from '../core/weigh/assessment.ts';
 import { ACTION_WORDS, METHOD_WORDS, STATE_WORDS } from '../words/actions.ts';
@@ -23,6 +26,7 @@ import type {
 	CautionLine,
 	Figure,
 	JobGroup,
+	JobPhoto,
 	JobRow,
 	JobValues,
 	PlanPage,
@@ -51,6 +55,7 @@ export function fixListModel(
 ): ReportModel {
 	const list = fixList(survey, assessment, order);
 	const jobs = list.groups.flatMap((group) => group.jobs);
+	const urgency = priorities(jobs);
 	return {
 		title: 'Fix list',
 		language: 'en-GB',
@@ -73,11 +78,21 @@ export function fixListModel(
 		walked: walkedLines(survey, list.roundId, format),
 		groups: [
 			...list.groups.map((group) => ({
-				...jobGroup(survey, group, format),
+				...jobGroup(survey, group, urgency, format),
 				...(order === 'window' && { window: windowLine(group, format) })
 			})),
 			...roomGroup(survey, list.roundId, format)
 		],
+		windows: windowsInOrder(survey).map(
+			({ id, name, startsAt, minutes, people, overnightOff }) => ({
+				id,
+				name,
+				startsAt,
+				minutes,
+				people,
+				overnightOff
+			})
+		),
 		plans: planPages(survey, jobs)
 	};
 }
@@ -124,7 +139,12 @@ function methodLine(survey: Survey, { method }: Assessment, format: PrintFormat)
 	return `How it was worked out: ${METHOD_WORDS[method]}${figure ?? ''}.`;
 }
 
-function jobGroup(survey: Survey, group: FixGroup, format: PrintFormat): JobGroup {
+function jobGroup(
+	survey: Survey,
+	group: FixGroup,
+	urgency: ReadonlyMap<string, Priority>,
+	format: PrintFormat
+): JobGroup {
 	const { section, pressureBarGauge: pressure, storedEnergyJ: energy, costMinorPerYear } = group;
 	const known = valveKnown(section);
 	return {
@@ -147,7 +167,7 @@ function jobGroup(survey: Survey, group: FixGroup, format: PrintFormat): JobGrou
 			ticked: false
 		})),
 		cautions: group.cautions.map(line),
-		rows: group.jobs.map((job) => jobRow(survey, job, format))
+		rows: group.jobs.map((job) => jobRow(survey, job, urgency.get(job.leakId) ?? 'normal', format))
 	};
 }
 
@@ -163,10 +183,15 @@ function jobCount({ jobs, openCount }: FixGroup, format: PrintFormat): string {
 	return first === 0 ? open : `${open}, ${format.count(first)} first`;
 }
 
-function jobRow(survey: Survey, job: FixJob, format: PrintFormat): JobRow {
+function jobRow(survey: Survey, job: FixJob, priority: Priority, format: PrintFormat): JobRow {
 	const { costMinorPerYear: cost, costOfWaitingMinorPerDay: waiting, ticks } = job;
 	const flag = job.done ? 'Done' : job.pinnedFirst ? 'Do this first' : undefined;
+	const photo = photoOf(survey, job);
 	return {
+		leakId: job.leakId,
+		...(job.windowId !== undefined && { windowId: job.windowId }),
+		priority,
+		...(photo && { photo }),
 		tag: String(job.tag),
 		shape: shapeOf(job),
 		place: job.place ?? '',
@@ -246,6 +271,15 @@ function pinOf(survey: Survey, job: FixJob) {
 	const plan = find(survey.plans, leak?.planId);
 	if (leak?.at === undefined || plan === undefined || plan.removed) return undefined;
 	return { plan, at: leak.at };
+}
+
+/** The newest picture of the leak itself. */
+function photoOf(survey: Survey, job: FixJob): JobPhoto | undefined {
+	const photos = Object.values(find(survey.leaks, job.leakId)?.photos ?? {})
+		.filter(({ of, removed }) => of === 'leak' && !removed)
+		.sort((a, b) => hoursBetween(b.takenAt, a.takenAt));
+	const image = photos[0]?.image;
+	return image && { sha256: image.sha256, widthPx: image.widthPx, heightPx: image.heightPx };
 }
 
 function shapeOf(job: FixJob): PinShape {

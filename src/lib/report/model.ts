@@ -1,3 +1,4 @@
+import type { Priority } from '../core/mend/priority.ts';
 import type { Format } from '../words/format.ts';
 
 /** What a report needs of a `Format`; numbers become text here, once, for every kind of output. */
@@ -71,7 +72,31 @@ export interface JobValues {
 	readonly couldNot?: string;
 }
 
+/** The picture of a job, as it is named in the survey and drawn beside it. */
+export interface JobPhoto {
+	readonly sha256: string;
+	readonly widthPx: number;
+	readonly heightPx: number;
+}
+
+/** A time when air can be off, as a calendar needs it. */
+export interface ReportWindow {
+	readonly id: string;
+	readonly name: string;
+	/** ISO instant. */
+	readonly startsAt: string;
+	readonly minutes: number;
+	readonly people: number;
+	readonly overnightOff: boolean;
+}
+
 export interface JobRow {
+	/** The leak's own name in the survey; absent for findings of the compressor room. */
+	readonly leakId?: string;
+	/** The window that it is planned into. */
+	readonly windowId?: string;
+	readonly priority: Priority;
+	readonly photo?: JobPhoto;
 	/** The tag on the leak; `R1` and so on for findings of the compressor room. */
 	readonly tag: string;
 	readonly shape: PinShape;
@@ -133,6 +158,8 @@ export interface ReportModel {
 	/** What was and was not walked. */
 	readonly walked: readonly string[];
 	readonly groups: readonly JobGroup[];
+	/** By their start. */
+	readonly windows: readonly ReportWindow[];
 	readonly plans: readonly PlanPage[];
 }
 

@@ -51,6 +51,7 @@ function roomRow(
 	return {
 		tag: `R${String(index + 1)}`,
 		shape: done ? 'done' : pinnedFirst ? 'first' : 'open',
+		priority: pinnedFirst && !done ? 'first' : 'normal',
 		place: check.machine,
 		plan: 'Compressor room',
 		part: `${ROOM_POINT_WORDS[check.point].name}: ${roomFoundWords(check).toLowerCase()}`,

@@ -48,7 +48,9 @@ export const StartingValues = z.object({
 	workOrderColumns: z
 		.array(z.object({ heading: z.string().max(100), field: z.string().max(40) }))
 		.max(60)
-		.optional()
+		.optional(),
+	/** What the site's own list calls each priority. */
+	workOrderPriorities: z.record(z.string().max(40), z.string().max(100)).optional()
 });
 export type StartingValues = z.infer<typeof StartingValues>;
 

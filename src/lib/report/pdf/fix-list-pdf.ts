@@ -17,6 +17,10 @@ export interface FixListPdfAssets {
 	readonly paper: PaperName;
 	/** Pictures of plans by SHA-256, as the model names them. */
 	readonly planImages: ReadonlyMap<string, PlanImage>;
+	/** Small pictures of jobs by SHA-256, as the model names them. */
+	readonly photos?: ReadonlyMap<string, PlanImage>;
+	/** Told how far it is, 0 to 1, after each section. */
+	readonly tell?: ((done: number) => void) | undefined;
 }
 
 const GAP = 3.5;
@@ -27,7 +31,7 @@ const GAP = 3.5;
  */
 export function buildFixListPdf(
 	model: ReportModel,
-	{ fonts, paper, planImages }: FixListPdfAssets
+	{ fonts, paper, planImages, photos = new Map(), tell }: FixListPdfAssets
 ): Uint8Array<ArrayBuffer> {
 	const sheet = new Sheet(paper, fonts);
 	describe(sheet, model);
@@ -42,7 +46,13 @@ export function buildFixListPdf(
 	const indexStart = drawCover(sheet, model, furnish(sheet, model));
 	drawIndex(sheet, model.groups, indexStart, bottom(), startPage);
 	let down = Infinity;
-	for (const group of model.groups) down = drawGroup(sheet, group, down, bottom(), startPage);
+	const jobCount = model.groups.reduce((sum, { rows }) => sum + rows.length, 0);
+	let drawn = 0;
+	for (const group of model.groups) {
+		down = drawGroup(sheet, group, photos, down, bottom(), startPage);
+		drawn += group.rows.length;
+		tell?.(drawn / Math.max(1, jobCount));
+	}
 	for (const plan of model.plans) {
 		const top = startPage(plan.widthPx > plan.heightPx ? 'landscape' : 'portrait');
 		bookmark(sheet, `Plan: ${plan.name}`);
@@ -101,6 +111,7 @@ function drawIndex(
 function drawGroup(
 	sheet: Sheet,
 	group: JobGroup,
+	photos: ReadonlyMap<string, PlanImage>,
 	y: number,
 	bottom: number,
 	startPage: () => number
@@ -116,7 +127,7 @@ function drawGroup(
 			down = startPage();
 			down += drawSectionAgain(sheet, group, down);
 		}
-		drawJobCard(sheet, row, down);
+		drawJobCard(sheet, row, photos, down);
 		down += height + GAP;
 	}
 	return down + GAP;

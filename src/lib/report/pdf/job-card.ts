@@ -1,5 +1,6 @@
 import { STATE_WORDS } from '../../words/actions.ts';
 import type { JobRow } from '../model.ts';
+import type { PlanImage } from './plan-page.ts';
 import { cautionsHeight, drawCautions, drawPin, drawTicks } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
 
@@ -13,6 +14,8 @@ const PAD = 3;
 const PIN_COLUMN = 19;
 const MONEY_COLUMN = 42;
 const TICK_SIDE = 6.5;
+/** Room for a picture beside the pin. */
+const PHOTO_SIDE = 22;
 /** A note is quoted; the whole of it stays in the survey. Cautions are never cut. */
 const NOTE_LINES = 3;
 
@@ -25,7 +28,7 @@ interface Line {
 export function jobCardHeight(sheet: Sheet, row: JobRow): number {
 	return (
 		PAD +
-		Math.max(15, heightOf(sheet, middle(sheet, row)), heightOf(sheet, money(sheet, row))) +
+		topHeight(sheet, row) +
 		4 +
 		cautionsHeight(sheet, row.cautions, sheet.contentWidth - 2 * PAD) +
 		2 +
@@ -34,8 +37,19 @@ export function jobCardHeight(sheet: Sheet, row: JobRow): number {
 	);
 }
 
+/** With room for its picture, whether or not this print has it: the pages stay the same. */
+function topHeight(sheet: Sheet, row: JobRow): number {
+	const texts = Math.max(heightOf(sheet, middle(sheet, row)), heightOf(sheet, money(sheet, row)));
+	return Math.max(row.photo ? PHOTO_SIDE : 15, texts);
+}
+
 /** One job: what and where, what waiting costs, its cautions, boxes and room for initials. */
-export function drawJobCard(sheet: Sheet, row: JobRow, y: number): void {
+export function drawJobCard(
+	sheet: Sheet,
+	row: JobRow,
+	photos: ReadonlyMap<string, PlanImage>,
+	y: number
+): void {
 	const height = jobCardHeight(sheet, row);
 	const right = sheet.width - MARGIN;
 	const thickness = row.shape === 'first' ? 1.2 : 0.4;
@@ -43,9 +57,10 @@ export function drawJobCard(sheet: Sheet, row: JobRow, y: number): void {
 	drawPin(sheet, row.tag, row.shape, MARGIN + PAD + 7, y + PAD + 7, 7);
 	const texts = middle(sheet, row);
 	const sums = money(sheet, row);
-	writeAll(sheet, texts, MARGIN + PIN_COLUMN, y + PAD);
+	writeAll(sheet, texts, MARGIN + leftColumn(row), y + PAD);
+	drawPhoto(sheet, row, photos, y + PAD);
 	writeAll(sheet, sums, right - PAD, y + PAD);
-	let down = y + PAD + Math.max(15, heightOf(sheet, texts), heightOf(sheet, sums)) + 1.6;
+	let down = y + PAD + topHeight(sheet, row) + 1.6;
 	sheet.rule(MARGIN + PAD, down, right - PAD, down, 0.2);
 	down += 2.4;
 	down += drawCautions(sheet, row.cautions, MARGIN + PAD, down, sheet.contentWidth - 2 * PAD) + 2;
@@ -55,8 +70,28 @@ export function drawJobCard(sheet: Sheet, row: JobRow, y: number): void {
 	sheet.rule(line, down + TICK_SIDE, right - PAD, down + TICK_SIDE, 0.3);
 }
 
+/** The pin, and beside it the picture where there is one. */
+function leftColumn(row: JobRow): number {
+	return row.photo ? PIN_COLUMN + PHOTO_SIDE + PAD : PIN_COLUMN;
+}
+
+function drawPhoto(
+	sheet: Sheet,
+	{ photo }: JobRow,
+	photos: ReadonlyMap<string, PlanImage>,
+	y: number
+): void {
+	const picture = photo && photos.get(photo.sha256);
+	if (!picture) return;
+	const scale = PHOTO_SIDE / Math.max(photo.widthPx, photo.heightPx);
+	const [width, height] = [photo.widthPx * scale, photo.heightPx * scale];
+	const x = MARGIN + PIN_COLUMN + (PHOTO_SIDE - width) / 2;
+	// Named by its bytes: a picture that several jobs share is in the file once.
+	sheet.image(picture.bytes, picture.kind, { x, y, width, height }, photo.sha256);
+}
+
 function middle(sheet: Sheet, row: JobRow): Line[] {
-	const width = sheet.contentWidth - PIN_COLUMN - MONEY_COLUMN - PAD;
+	const width = sheet.contentWidth - leftColumn(row) - MONEY_COLUMN - PAD;
 	const line = (text: string, style: TextStyle, most?: number): Line[] =>
 		text === '' ? [] : [{ text: sheet.lines(text, style, width, most), style }];
 	const state = row.state === STATE_WORDS.leaking ? '' : row.state;

@@ -173,6 +173,16 @@ export class Sheet {
 		this.doc.rect(left ?? 0, top ?? 0, wide ?? 0, high ?? 0, fill.mode);
 	}
 
+	/** Black boxes as one shape, so that no seam shows between those that touch. */
+	cells(boxes: readonly Box[]): void {
+		this.#ink({ mode: 'F' });
+		boxes.forEach(({ x, y, width, height }, index) => {
+			const [left, top, wide, high] = [x, y, width, height].map((value) => this.#mm(value));
+			const last = index === boxes.length - 1;
+			this.doc.rect(left ?? 0, top ?? 0, wide ?? 0, high ?? 0, last ? 'F' : null);
+		});
+	}
+
 	circle(x: number, y: number, radius: number, fill: Fill): void {
 		this.#ink(fill);
 		this.doc.circle(this.#mm(x), this.#mm(y), this.#mm(radius), fill.mode);

@@ -17,10 +17,18 @@ function job(ticks: FixJob['ticks'], more: Partial<FixJob> = {}): FixJob {
 }
 
 async function show(of: FixJob) {
-	const log = { step: vi.fn(), mended: vi.fn(), reSoaped: vi.fn(), couldNot: vi.fn() };
+	const log = {
+		step: vi.fn(),
+		mended: vi.fn(),
+		reSoaped: vi.fn(),
+		couldNot: vi.fn(),
+		minutes: vi.fn(),
+		note: vi.fn()
+	};
 	const screen = await render(JobSheet, {
 		job: of,
 		savedMinorPerYear: undefined,
+		logged: { median: 12.5, count: 2 },
 		format,
 		href: '#leak',
 		log
@@ -65,4 +73,16 @@ test('less than the smallest coin a day is said to be so', async () => {
 		job({}, { costMinorPerYear: 200, costOfWaitingMinorPerDay: 200 / 365 })
 	);
 	await expect.element(screen.getByText('under €0.01')).toBeVisible();
+});
+
+test('what it took is written down beside what such repairs took before', async () => {
+	const { screen, log } = await show(job({ mendedAt: '2026-05-01T10:00:00Z' }));
+	await screen.getByText('What it took').click();
+	await expect.element(screen.getByText(/Here it took 12\.5 min, the middle of 2\./)).toBeVisible();
+	await screen.getByLabelText('Minutes').fill('18');
+	await screen.getByLabelText('Part used').fill('Elbow');
+	await screen.getByLabelText('Minutes').fill('-4');
+	await screen.getByLabelText('Part used').click();
+	expect(log.minutes.mock.calls).toEqual([['leak-7', 18]]);
+	expect(log.note).toHaveBeenCalledExactlyOnceWith('leak-7', 'Elbow');
 });

@@ -8,4 +8,7 @@ export interface MendLog {
 	mended: (leakId: string, done: boolean) => void;
 	reSoaped: (leakId: string, outcome: Mending['reSoaped']) => void;
 	couldNot: (leakId: string, why: string | undefined) => void;
+	/** What it took, and what was used for it. */
+	minutes: (leakId: string, minutes: number | undefined) => void;
+	note: (leakId: string, note: string | undefined) => void;
 }

@@ -1,16 +1,22 @@
 import type { Assessment } from '#lib/core/weigh/assessment.ts';
+import { ok, type Result } from '#lib/core/units/result.ts';
 import { planAsJpeg } from '#lib/plan/plan-jpeg.ts';
+import type { Exporter } from '#lib/report/exporters.ts';
+import type { ReportModel } from '#lib/report/model.ts';
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
 import { now } from '#lib/session/identity.ts';
-import type { Paper } from '#lib/ui/mend/making.ts';
+import { printBeside } from '#lib/session/printing.ts';
+import type { Paper, Printable, TableKind } from '#lib/ui/mend/making.ts';
 import type { Format } from '#lib/words/format.ts';
 import { fileStem } from '../download.ts';
 
-/** The printed list, and what the reader must know of it before saving it. */
-export interface MadeFixList {
+/** What was printed, and what the reader must know of it before saving it. */
+export interface MadePrint {
 	readonly file: File;
 	readonly missingGlyphs: readonly string[];
 	readonly missingPlans: readonly string[];
+	/** Tags of the leaks whose picture could not be drawn. */
+	readonly missingPhotos: readonly string[];
 }
 
 interface Source {
@@ -19,81 +25,113 @@ interface Source {
 	readonly format: Format;
 }
 
-/**
- * Makes the fix list as a PDF. What prints is loaded when it is first wanted.
- * @param tell what is being done, and how far it is, 0 to 1
- */
-export async function makeFixListPdf(
-	source: Source,
-	paper: Paper,
-	tell: (doing: string, done: number) => void
-): Promise<MadeFixList> {
-	tell('Gathering the jobs', 0);
-	const { fixListModel, exporters, loadPdfFonts, missingInReport } = await loadReport();
-	const model = fixListModel(source.open.survey, source.assessment, {
-		format: source.format,
-		printedAt: now()
-	});
-
-	const planImages = new Map<string, { bytes: Uint8Array; kind: 'JPEG' }>();
-	const missingPlans: string[] = [];
-	for (const [index, plan] of model.plans.entries()) {
-		tell(`Drawing the plan ${plan.name}`, 0.1 + (0.5 * index) / model.plans.length);
-		const address = await source.open.blobUrl(plan.sha256);
-		const jpeg = address === undefined ? undefined : await planAsJpeg(address, plan);
-		if (jpeg?.ok) planImages.set(plan.sha256, { bytes: jpeg.value, kind: 'JPEG' });
-		else missingPlans.push(plan.name);
-	}
-
-	tell('Fetching the letters', 0.6);
-	const fonts = await loadPdfFonts();
-	tell('Laying out the pages', 0.75);
-	await aFrame();
-	const bytes = await exporters.pdf.build(model, { paper, planImages, fonts: () => fonts });
-	return {
-		file: fixListFile(source.open, bytes, exporters.pdf),
-		missingGlyphs: missingInReport(model, fonts),
-		missingPlans
-	};
+interface Picture {
+	readonly bytes: Uint8Array;
+	readonly kind: 'JPEG';
 }
 
-/** Makes the fix list as a table, with the cautions in it. */
-export async function makeFixListTable(source: Source): Promise<File> {
-	const { fixListModel, exporters, loadPdfFonts } = await loadReport();
-	const model = fixListModel(source.open.survey, source.assessment, {
-		format: source.format,
-		printedAt: now()
-	});
-	const bytes = await exporters.csv.build(model, {
+/** How long the longer side of a picture beside a job is: 22 mm at some 300 dots to the inch. */
+const PHOTO_PX = 260;
+
+/**
+ * Makes the fix list or its tags as a PDF, beside the page. What prints is loaded when it is first wanted.
+ * @param tell what is being done, and how far it is, 0 to 1
+ * @param stop ends it at once
+ * @returns nothing when it was stopped
+ */
+export async function makePrint(
+	source: Source,
+	what: Printable,
+	paper: Paper,
+	tell: (doing: string, done: number) => void,
+	stop: AbortSignal
+): Promise<Result<MadePrint> | undefined> {
+	tell('Gathering the jobs', 0);
+	const { model, exporters, loadPdfFonts } = await gather(source);
+	const missing = { missingPlans: [] as string[], missingPhotos: [] as string[] };
+	const planImages = new Map<string, Picture>();
+	const photos = new Map<string, Picture>();
+	if (what === 'pdf') {
+		for (const [index, plan] of model.plans.entries()) {
+			if (stop.aborted) return undefined;
+			tell(`Drawing the plan ${plan.name}`, 0.05 + (0.2 * index) / model.plans.length);
+			const picture = await pictureOf(source.open, plan);
+			if (picture) planImages.set(plan.sha256, picture);
+			else missing.missingPlans.push(plan.name);
+		}
+		const rows = model.groups.flatMap((group) => group.rows);
+		for (const [index, { photo, tag }] of rows.entries()) {
+			if (!photo || photos.has(photo.sha256)) continue;
+			if (stop.aborted) return undefined;
+			tell('Drawing the pictures', 0.25 + (0.35 * index) / rows.length);
+			const picture = await pictureOf(source.open, photo, PHOTO_PX);
+			if (picture) photos.set(photo.sha256, picture);
+			else missing.missingPhotos.push(tag);
+		}
+	}
+	tell('Fetching the letters', 0.6);
+	const fonts = await loadPdfFonts();
+	tell('Laying out the pages', 0.65);
+	const printed = await printBeside(
+		{ what, model, settings: { paper, planImages, photos }, fonts },
+		(done) => tell('Laying out the pages', 0.65 + 0.35 * done),
+		stop
+	);
+	if (!printed?.ok) return printed;
+	const { bytes, missingGlyphs } = printed.value;
+	return ok({ file: namedFile(source.open, bytes, exporters[what]), missingGlyphs, ...missing });
+}
+
+/** Makes one of the tables or the calendar, with the cautions in it. */
+export async function makeTable(source: Source, what: TableKind): Promise<Result<File>> {
+	const { model, exporters, loadPdfFonts } = await gather(source);
+	const { workOrderColumns: columns, workOrderPriorities: priorities } =
+		source.open.survey.startingValues;
+	const bytes = await exporters[what].build(model, {
 		locale: source.format.settings.locale,
 		paper: 'a4',
 		planImages: new Map(),
-		fonts: loadPdfFonts
+		fonts: loadPdfFonts,
+		workOrders: { columns, priorities }
 	});
-	return fixListFile(source.open, bytes, exporters.csv);
+	return bytes.ok ? ok(namedFile(source.open, bytes.value, exporters[what])) : bytes;
 }
 
-async function loadReport() {
-	const [{ fixListModel }, { FIX_LIST_EXPORTERS: exporters }, { loadPdfFonts }, glyphs] =
-		await Promise.all([
+async function gather(source: Source) {
+	const [{ fixListModel }, { FIX_LIST_EXPORTERS: exporters }, { loadPdfFonts }] = await Promise.all(
+		[
 			import('#lib/report/fix-list-model.ts'),
 			import('#lib/report/exporters.ts'),
-			import('#lib/report/load-assets.ts'),
-			import('#lib/report/missing-in-report.ts')
-		]);
-	return { fixListModel, exporters, loadPdfFonts, missingInReport: glyphs.missingInReport };
+			import('#lib/report/load-assets.ts')
+		]
+	);
+	const model = fixListModel(source.open.survey, source.assessment, {
+		format: source.format,
+		printedAt: now()
+	});
+	return { model, exporters, loadPdfFonts };
 }
 
-function fixListFile(
+async function pictureOf(
+	open: OpenSurvey,
+	image: { readonly sha256: string; readonly widthPx: number; readonly heightPx: number },
+	longestPx = Infinity
+): Promise<Picture | undefined> {
+	const address = await open.blobUrl(image.sha256);
+	if (address === undefined) return undefined;
+	const share = Math.min(1, longestPx / Math.max(image.widthPx, image.heightPx));
+	const jpeg = await planAsJpeg(address, {
+		widthPx: Math.max(1, Math.round(image.widthPx * share)),
+		heightPx: Math.max(1, Math.round(image.heightPx * share))
+	});
+	return jpeg.ok ? { bytes: jpeg.value, kind: 'JPEG' } : undefined;
+}
+
+function namedFile(
 	open: OpenSurvey,
 	bytes: Uint8Array<ArrayBuffer>,
-	{ fileEnding, mediaType }: { fileEnding: string; mediaType: string }
+	{ fileName, fileEnding, mediaType }: Exporter
 ): File {
-	const name = `${fileStem(open.survey.site.name)}-fix-list.${fileEnding}`;
+	const name = `${fileStem(open.survey.site.name)}-${fileName}.${fileEnding}`;
 	return new File([bytes], name, { type: mediaType });
-}
-
-/** Lets the page show what was told before the work that holds it up. */
-function aFrame(): Promise<void> {
-	return new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 }
