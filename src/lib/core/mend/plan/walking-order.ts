@@ -6,7 +6,8 @@ export interface Stop {
 
 /**
  * The order of stops for a short walk from a start and back to it: the nearest stop next, then stretches of
- * the walk turned round as long as that shortens it (2-opt). METHOD P8.
+ * the walk turned round as long as that shortens it (2-opt). METHOD P8. A window has some tens of stops: a
+ * library of tours would be larger than this and walk no shorter by any step that can be felt.
  * @returns places in `stops`, in walking order
  */
 export function walkingOrder(stops: readonly Stop[], start: Stop): number[] {
