@@ -50,7 +50,7 @@ export const STARTING_JOBS: Readonly<Record<Action, StartingJob>> = {
  * Minutes to shut, vent and restore a section that does not say. METHOD P4.
  * @source our starting value
  */
-export const STARTING_SECTION_MINUTES = { isolate: 10, vent: 5, restore: 10 } as const;
+const STARTING_SECTION_MINUTES = { isolate: 10, vent: 5, restore: 10 } as const;
 
 /** What one repair takes, from the leak itself, else from the site's values, else from ours. */
 export interface JobWork {

@@ -17,7 +17,7 @@ export const STARTING_HORIZON_YEARS = 1;
  * Hours that the air stays off after a window that may stay off overnight. METHOD P6.
  * @source our starting value
  */
-export const OVERNIGHT_HOURS = 12;
+const OVERNIGHT_HOURS = 12;
 const HOURS_PER_YEAR = 8760;
 
 /** Why a leak is in no window, before any plan was tried. */
