@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { newSurvey } from '#lib/core/survey/new-survey.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import type { LeakAssessment } from '#lib/core/weigh/assessment.ts';
-import { bySection } from './by-section.ts';
+import { byPart, bySection } from './by-section.ts';
 import { NOT_NARROWED, NO_SECTION, narrowed, rankedRows, sorted } from './ranked-rows.ts';
+import { savedFor, spendingOrder } from './spending.ts';
 import { firstToReach, runningTotal } from './running-total.ts';
 
 function weighed(tag: number, rank: number, cost: number | undefined): LeakAssessment {
@@ -93,6 +94,41 @@ describe('where the air goes', () => {
 			['Yard', 1, 40, 0.2],
 			['', 1, 100, 0.5]
 		]);
+	});
+});
+
+describe('where the air goes by part', () => {
+	test('derived: kinds of part add up their leaks, most first', () => {
+		const found = byPart(
+			survey(),
+			[weighed(1, 1, 30), weighed(2, 2, 40), weighed(3, 3, 100)],
+			'cost'
+		);
+		expect(found.map(({ name, leakCount, amount }) => [name, leakCount, amount])).toEqual([
+			['Hose', 1, 100],
+			['Valve', 2, 70]
+		]);
+	});
+});
+
+describe('saving against money spent', () => {
+	const point = (tag: number, cost: number, partsCost: number) => ({
+		leakId: `leak-${tag}`,
+		tag,
+		spent: partsCost,
+		saved: cost
+	});
+
+	test('derived: what pays back soonest comes first, and both sums run on', () => {
+		// Paid back in 0, 0.1 and 1 year.
+		const points = spendingOrder([point(1, 100, 100), point(2, 50, 0), point(3, 1000, 100)]);
+		expect(points.map(({ tag, spent, saved }) => [tag, spent, saved])).toEqual([
+			[2, 0, 50],
+			[3, 100, 1050],
+			[1, 200, 1150]
+		]);
+		expect(savedFor(points, 99)).toEqual({ count: 1, saved: 50 });
+		expect(savedFor(points, 150)).toEqual({ count: 2, saved: 1050 });
 	});
 });
 
