@@ -1,17 +1,15 @@
 import type { Command, CommandBody } from '../src/lib/core/survey/command.ts';
 import { newSurvey } from '../src/lib/core/survey/new-survey.ts';
-import type { Leak, Plan, Round, ShutdownWindow, Survey } from '../src/lib/core/survey/schema.ts';
+import type { Leak, Round, ShutdownWindow, Survey } from '../src/lib/core/survey/schema.ts';
 import type { SystemTest } from '../src/lib/core/survey/system-test-schema.ts';
 import { FOUND, type Found } from './ceramics-leaks.ts';
+import { areas, PLAN_ID, plansOf, shares, valveAt, type PlanHashes } from './ceramics-plans.ts';
 import { SECTIONS } from './ceramics-sections.ts';
 import { C1_CAPACITY_M3_PER_MIN, STATION } from './ceramics-station.ts';
 import type { Point } from './plan-ink.ts';
-import { SHEET } from './plan.ts';
 
 /** The demo works. Firm, people, plan and figures are invented; nothing here is measured. */
 
-export const PLAN_FILE = 'ceramics-works-plan.svg';
-export const PLAN_ID = 'plan-ground-floor';
 export const AUDITOR = 'Zofia Ł.';
 export const FITTER = 'Jörg M.';
 
@@ -60,11 +58,11 @@ const WINDOWS: readonly ShutdownWindow[] = [
 ];
 
 /** The whole history of the demo survey, oldest first. */
-export function ceramicsWorksLog(planSha256: string): Command[] {
+export function ceramicsWorksLog(hashes: PlanHashes): Command[] {
 	const log = new Log();
 	log.write('2026-04-09T14:05:00+02:00', AUDITOR, {
 		kind: 'start-site',
-		survey: startingSurvey(planSha256)
+		survey: startingSurvey(hashes)
 	});
 	log.write('2026-04-09T14:40:00+02:00', AUDITOR, {
 		kind: 'add-system-test',
@@ -93,23 +91,11 @@ export class Log {
 	}
 }
 
-function startingSurvey(planSha256: string): Survey {
+function startingSurvey(hashes: PlanHashes): Survey {
 	const empty = newSurvey(
 		{ id: 'site-brackmoor-ceramics', name: 'Brackmoor Ceramics Works', currency: 'EUR' },
 		ROUND
 	);
-	const plan: Plan = {
-		id: PLAN_ID,
-		name: 'Ground floor',
-		image: {
-			sha256: planSha256,
-			mediaType: 'image/svg+xml',
-			name: PLAN_FILE,
-			widthPx: SHEET.widthPx,
-			heightPx: SHEET.heightPx
-		},
-		compressorRoom: shares([13, 27])
-	};
 	return {
 		...empty,
 		site: {
@@ -131,14 +117,15 @@ function startingSurvey(planSha256: string): Survey {
 			discountRate: 0.06,
 			horizonYears: 5
 		},
-		plans: { [PLAN_ID]: plan },
-		sections: Object.fromEntries(Object.values(SECTIONS).map((section) => [section.id, section]))
+		plans: plansOf(hashes),
+		sections: Object.fromEntries(
+			Object.values(SECTIONS).map((section) => {
+				const at = valveAt(section.valve);
+				return [section.id, { ...section, ...(at && { valveAt: at }) }];
+			})
+		),
+		areas: areas()
 	};
-}
-
-function shares([x, y]: Point) {
-	const share = (metres: number, of: number) => Number((metres / of).toFixed(5));
-	return { x: share(x, SHEET.widthM), y: share(y, SHEET.heightM) };
 }
 
 export function leakId(tag: number): string {

@@ -7,7 +7,9 @@ import type { Command } from '../src/lib/core/survey/command.ts';
 import { fold } from '../src/lib/core/survey/log.ts';
 import { writeSurveyFile, type StoredBlob } from '../src/lib/storage/file/write-survey-file.ts';
 import { ceramicsAutumnLog } from './ceramics-autumn.ts';
-import { ceramicsWorksLog, PLAN_FILE } from './ceramics-works.ts';
+import { GALLERY_FILE, PLAN_FILE } from './ceramics-plans.ts';
+import { ceramicsWorksLog } from './ceramics-works.ts';
+import { galleryPdf, gallerySvg } from './gallery.ts';
 import { planSvg } from './plan.ts';
 
 const SURVEY_FILE = 'ceramics-works.airtally.zip';
@@ -17,16 +19,26 @@ const SAVED_AT = '2026-04-28T16:00:00+02:00';
 
 /** The example files, by name. Made from the data beside this file alone: same data, same bytes. */
 export async function makeExamples(): Promise<ReadonlyMap<string, Uint8Array>> {
-	const plan = new TextEncoder().encode(planSvg());
-	const sha256 = createHash('sha256').update(plan).digest('hex');
-	const spring = ceramicsWorksLog(sha256);
+	const plan = blobOf('image/svg+xml', new TextEncoder().encode(planSvg()));
+	const gallery = blobOf('image/svg+xml', new TextEncoder().encode(gallerySvg()));
+	const pdf = blobOf('application/pdf', galleryPdf());
+	const spring = ceramicsWorksLog({
+		ground: plan.sha256,
+		gallery: gallery.sha256,
+		galleryPdf: pdf.sha256
+	});
 	const autumn = ceramicsAutumnLog(spring);
-	const blobs = [{ sha256, mediaType: 'image/svg+xml', bytes: plan }];
+	const blobs = [plan, gallery, pdf];
 	return new Map([
-		[PLAN_FILE, plan],
+		[PLAN_FILE, plan.bytes],
+		[GALLERY_FILE, pdf.bytes],
 		[SURVEY_FILE, await surveyFile(spring, blobs, SAVED_AT)],
 		[AUTUMN_FILE, await surveyFile(autumn, blobs, AUTUMN_SAVED_AT)]
 	]);
+}
+
+function blobOf(mediaType: string, bytes: Uint8Array): StoredBlob {
+	return { sha256: createHash('sha256').update(bytes).digest('hex'), mediaType, bytes };
 }
 
 async function surveyFile(

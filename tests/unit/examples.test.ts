@@ -5,6 +5,7 @@ import { compareRounds } from '#lib/core/prove/compare.ts';
 import { comparisonSpread } from '#lib/core/prove/intervals.ts';
 import { measuredSaving } from '#lib/core/prove/measured.ts';
 import { leakState, leaksInOrder, latestRound } from '#lib/core/survey/leak-state.ts';
+import { sectionAt } from '#lib/core/survey/plan-geometry.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { assess, MENDED, WASTING } from '#lib/core/weigh/assess.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
@@ -37,6 +38,7 @@ describe('the ceramics works', () => {
 		const made = await makeExamples();
 		expect([...made.keys()]).toEqual([
 			'ceramics-works-plan.svg',
+			'ceramics-works-upper-floor.pdf',
 			'ceramics-works.airtally.zip',
 			'ceramics-works-autumn.airtally.zip'
 		]);
@@ -53,7 +55,11 @@ describe('the ceramics works', () => {
 			conflicts: [],
 			missingBlobs: []
 		});
-		expect(blobs.map(({ mediaType }) => mediaType)).toEqual(['image/svg+xml']);
+		expect(blobs.map(({ mediaType }) => mediaType).sort()).toEqual([
+			'application/pdf',
+			'image/svg+xml',
+			'image/svg+xml'
+		]);
 	});
 
 	it('has enough leaks and sections to make ranking and planning interesting', async () => {
@@ -77,6 +83,8 @@ describe('the ceramics works', () => {
 		for (const leak of leaksInOrder(survey)) {
 			expect(survey.plans[leak.planId ?? ''], `tag ${leak.tag}`).toBeDefined();
 			expect(leak.at, `tag ${leak.tag}`).toBeDefined();
+			if (leak.at && leak.planId)
+				expect(sectionAt(survey, leak.planId, leak.at), `tag ${leak.tag}`).toBe(leak.sectionId);
 		}
 		const { leaks, unweighed, missing } = assess(survey, roundOf(survey), [...WASTING, ...MENDED]);
 		expect(leaks).toHaveLength(46);

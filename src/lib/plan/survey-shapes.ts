@@ -22,6 +22,11 @@ export function valvesOn(survey: Survey, planId: string): PlanMark[] {
 	return Object.values(survey.sections).flatMap(({ id, name, valve, valveAt, removed }) =>
 		removed || valveAt?.planId !== planId
 			? []
-			: { id: `valve-${id}`, kind: 'valve', at: valveAt.at, text: valve ?? name }
+			: {
+					id: `valve-${id}`,
+					kind: 'valve',
+					at: valveAt.at,
+					text: (valve ?? name).split(',', 1).join()
+				}
 	);
 }
