@@ -6,7 +6,6 @@ import { FOUND, type Found } from './ceramics-leaks.ts';
 import { areas, PLAN_ID, plansOf, shares, valveAt, type PlanHashes } from './ceramics-plans.ts';
 import { SECTIONS } from './ceramics-sections.ts';
 import { C1_CAPACITY_M3_PER_MIN, STATION } from './ceramics-station.ts';
-import type { Point } from './plan-ink.ts';
 
 /** The demo works. Firm, people, plan and figures are invented; nothing here is measured. */
 
