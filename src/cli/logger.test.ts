@@ -36,7 +36,7 @@ const files = {
 	)
 };
 
-describe('logger', () => {
+describe('logger', { timeout: 60_000 }, () => {
 	it('[T11] the MetroPT-3 night (CC BY 4.0, verified), rebuilt: four cycles, 5 % loaded', async () => {
 		const found = await answered<Logged>(['logger', 'night.csv'], files);
 		expect(found.column).toMatchObject({ number: 2, kind: 'pressure' });

@@ -14,7 +14,9 @@ import { buildFixListPdf } from '#lib/report/pdf/fix-list-pdf.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { writeSurveyFile } from '#lib/storage/file/write-survey-file.ts';
 import { createFormat } from '#lib/words/format.ts';
+import { drawing } from './drawing.ts';
 import { median, table, type Row } from './measure.ts';
+import { logging } from './logging.ts';
 import { planning } from './planning.ts';
 import { BENCH_ROUND, syntheticLeak, syntheticLog, syntheticSurvey } from './synthetic.ts';
 
@@ -24,8 +26,10 @@ const rows: Row[] = [];
 rows.push(...(await weighing()));
 rows.push(...(await opening()));
 rows.push(...(await year()));
+rows.push(...(await drawing()));
 rows.push(...(await printing()));
 rows.push(...(await planning()));
+rows.push(...(await logging()));
 
 console.log(
 	`${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`

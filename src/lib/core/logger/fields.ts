@@ -32,9 +32,8 @@ export function splitLine(line: string, delimiter: Delimiter): string[] {
 	return cells;
 }
 
-/** One cell without splitting the others off; `undefined` past the end of the line. */
+/** One cell without splitting the others off; `undefined` past the end of a line without quotes. */
 export function cellAt(line: string, column: number, delimiter: Delimiter): string | undefined {
-	if (line.includes('"')) return splitLine(line, delimiter)[column];
 	let from = 0;
 	for (let before = 0; before < column; before++) {
 		const next = line.indexOf(delimiter, from);
@@ -73,6 +72,8 @@ export type CellReading = number | 'none' | 'unreadable';
 /** A number of a logger: decimal point or comma, grouped or not, or a word for on and off. */
 export function readCell(cell: string, decimal: DecimalMark): CellReading {
 	const text = cell.trim();
+	const quick = decimal === '.' ? quickNumber(text) : Number.NaN;
+	if (!Number.isNaN(quick)) return quick;
 	if (PLAIN.test(text))
 		return decimal === '.' || !text.includes('.') ? finite(Number(text)) : grouped(text, ',');
 	const low = text.toLowerCase();
@@ -83,6 +84,23 @@ export function readCell(cell: string, decimal: DecimalMark): CellReading {
 		if (!text.includes('.') && PLAIN.test(dotted)) return finite(Number(dotted));
 	}
 	return grouped(text, decimal);
+}
+
+const EXACT_TENS = [1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12];
+
+/** Digits with a point among them and nothing else, few enough to be exact; else NaN. */
+function quickNumber(text: string): number {
+	const { length } = text;
+	if (length === 0 || length > 13) return Number.NaN;
+	let whole = 0;
+	let point = -1;
+	for (let at = 0; at < length; at++) {
+		const code = text.charCodeAt(at);
+		if (code >= 48 && code <= 57) whole = whole * 10 + code - 48;
+		else if (code === 46 && point < 0 && length > 1) point = at;
+		else return Number.NaN;
+	}
+	return point < 0 ? whole : whole / (EXACT_TENS[length - point - 1] ?? Number.NaN);
 }
 
 function grouped(text: string, decimal: DecimalMark): CellReading {

@@ -16,18 +16,18 @@ export class LineCutter {
 
 	/** @returns `logger-not-text`, `logger-line-too-long`, or what the taker of lines refuses */
 	push(piece: string): Result<true> {
-		const binary = piece.indexOf('\0');
+		const binary = piece.includes('\0');
 		const text = this.#rest + piece;
 		this.#end ??= text.includes('\n') ? '\n' : text.includes('\r') ? '\r' : undefined;
 		const end = this.#end;
 		let from = 0;
 		for (let at = end ? text.indexOf(end) : -1; at >= 0; at = text.indexOf(end ?? '\n', from)) {
-			const refusal = this.#line(text.slice(from, at));
+			const refusal = this.#line(text.slice(from, at), binary);
 			if (refusal) return { ok: false, error: refusal };
 			from = at + 1;
 		}
 		this.#rest = text.slice(from);
-		if (binary >= 0) return refuse('logger-not-text', { line: this.#number + 1 });
+		if (binary) return refuse('logger-not-text', { line: this.#number + 1 });
 		return this.#rest.length > LONGEST_LINE
 			? refuse('logger-line-too-long', { line: this.#number + 1, most: LONGEST_LINE })
 			: ok(true);
@@ -37,15 +37,16 @@ export class LineCutter {
 	finish(): Result<true> {
 		const last = this.#rest;
 		this.#rest = '';
-		const refusal = last === '' ? undefined : this.#line(last);
+		const refusal = last === '' ? undefined : this.#line(last, false);
 		return refusal ? { ok: false, error: refusal } : ok(true);
 	}
 
-	#line(raw: string): Refusal | undefined {
+	#line(raw: string, binary: boolean): Refusal | undefined {
 		this.#number += 1;
 		if (raw.length > LONGEST_LINE)
 			return { code: 'logger-line-too-long', detail: { line: this.#number, most: LONGEST_LINE } };
-		if (raw.includes('\0')) return { code: 'logger-not-text', detail: { line: this.#number } };
+		if (binary && raw.includes('\0'))
+			return { code: 'logger-not-text', detail: { line: this.#number } };
 		let line = raw.endsWith('\r') ? raw.slice(0, -1) : raw;
 		if (this.#number === 1 && line.charCodeAt(0) === 0xfeff) line = line.slice(1);
 		return this.#take(line, this.#number);

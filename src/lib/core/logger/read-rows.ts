@@ -2,7 +2,7 @@ import { barFromPascal, toSi } from '../units/convert.ts';
 import type { DecimalMark } from '../units/parse-number.ts';
 import { ok, refuse, type Refusal, type Result } from '../units/result.ts';
 import type { ColumnKind, LoggedPressureUnit } from './column-kinds.ts';
-import { cellAt, readCell, type Delimiter } from './fields.ts';
+import { cellAt, readCell, splitLine, type Delimiter } from './fields.ts';
 import { LineCutter } from './lines.ts';
 import { SeriesBuilder, type Series } from './series.ts';
 import { isDated, timeReader, type TimeFormat } from './time-stamps.ts';
@@ -61,10 +61,12 @@ export class RowReader {
 		this.#cutter = new LineCutter((line, number) => {
 			if (number < firstLine || line === '') return undefined;
 			this.#seen += 1;
-			const cell = cellAt(line, column, delimiter);
+			const quoted = line.includes('"') ? splitLine(line, delimiter) : undefined;
+			const cellOf = (of: number) => (quoted ? quoted[of] : cellAt(line, of, delimiter));
+			const cell = cellOf(column);
 			const value = cell === undefined ? 'unreadable' : readCell(cell, decimal);
-			const clockCell = clockColumn < 0 ? '' : (cellAt(line, clockColumn, delimiter) ?? '');
-			const at = time(cellAt(line, timeColumn, delimiter) ?? '', clockCell);
+			const clockCell = clockColumn < 0 ? '' : (cellOf(clockColumn) ?? '');
+			const at = time(cellOf(timeColumn) ?? '', clockCell);
 			if (!Number.isFinite(at))
 				return this.#broken('logger-time-unreadable', number, line, timeColumn);
 			if (value === 'none') this.#empty += 1;
@@ -111,7 +113,7 @@ export class RowReader {
 	/** Counts a broken row; too many of them are the first one's refusal. */
 	#broken(code: string, line: number, text: string, column: number): Refusal | undefined {
 		this.#unreadable += 1;
-		const cell = (cellAt(text, column, this.#choice.delimiter) ?? '').trim().slice(0, 40);
+		const cell = (splitLine(text, this.#choice.delimiter)[column] ?? '').trim().slice(0, 40);
 		this.#first ??= { code, detail: { line, column: column + 1, text: cell } };
 		const tooMany =
 			this.#seen >= LOOK_AFTER_ROWS && this.#unreadable > Math.max(20, BROKEN_SHARE * this.#seen);

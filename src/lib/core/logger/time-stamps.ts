@@ -161,7 +161,9 @@ export function timeReader(
 		case 'stamp':
 			return (cell) => {
 				const text = cell.trim();
-				const at = text.slice(6).search(BETWEEN) + 6;
+				// Nearly every stamp has its day in ten characters.
+				const mark = text.charCodeAt(10);
+				const at = mark === 32 || mark === 84 ? 10 : text.slice(6).search(BETWEEN) + 6;
 				if (at < 6) return day(text, format.order);
 				return day(text.slice(0, at), format.order) + readClock(text.slice(at + 1).trimStart());
 			};

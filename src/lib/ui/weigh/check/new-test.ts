@@ -2,8 +2,11 @@ import type { SystemTest } from '#lib/core/survey/system-test-schema.ts';
 
 type Named = 'id' | 'doneAt' | 'roundId' | 'removed';
 type NewOf<T> = T extends SystemTest ? Omit<T, Named> : never;
-/** A test as it was entered; its name in the log, the round and, without one, the time come with the command. */
-export type NewTest = NewOf<SystemTest> & { readonly doneAt?: string };
+/** A test as it was entered; its id, its round and its instant come with the command. */
+export type NewTest = NewOf<SystemTest> & {
+	/** On the clock of the place, where a recording says so: `2020-02-01T00:00:09`. */
+	readonly localTime?: string;
+};
 
 export const TEST_WORDS: Readonly<Record<SystemTest['kind'], string>> = {
 	'load-time': 'Load time',
