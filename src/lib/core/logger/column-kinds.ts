@@ -13,7 +13,7 @@ const WORDS: readonly (readonly [ColumnKind, RegExp])[] = [
 ];
 
 /** What a column's name says that it holds. */
-export function kindByName(name: string): ColumnKind | undefined {
+function kindByName(name: string): ColumnKind | undefined {
 	const low = name.toLowerCase().replace(/[_()[\]/]/gu, ' ');
 	return WORDS.find(([, words]) => words.test(low))?.[0];
 }

@@ -26,7 +26,7 @@ const MEETS_WITHIN = 0.15;
  * Standard deviation of the noise, from second differences, which a saw-tooth has few of:
  * s = 1.4826·median|Δ²v|/√6.
  */
-export function noiseOf({ values }: Series): number {
+function noiseOf({ values }: Series): number {
 	const step = Math.max(1, Math.floor(values.length / 50_000));
 	const bends: number[] = [];
 	for (let i = 2; i < values.length; i += step)

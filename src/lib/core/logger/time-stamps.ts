@@ -14,7 +14,7 @@ export type TimeFormat =
 	| { readonly kind: 'clock' }
 	| { readonly kind: 'number'; readonly unit: NumberTime };
 
-export const DAY_S = 86_400;
+const DAY_S = 86_400;
 /** Of the day that spreadsheets count from, to 1970. */
 const SHEET_DAY_OF_1970 = 25_569;
 const SECONDS: Readonly<Record<NumberTime, number>> = {
@@ -68,7 +68,7 @@ export function civilText(seconds: number): string {
 }
 
 /** The time of day, `07:05:09`. */
-export function clockText(seconds: number): string {
+function clockText(seconds: number): string {
 	const ofDay = ((Math.floor(seconds) % DAY_S) + DAY_S) % DAY_S;
 	return `${two(Math.floor(ofDay / 3600))}:${two(Math.floor(ofDay / 60) % 60)}:${two(ofDay % 60)}`;
 }
