@@ -1,0 +1,110 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import { DESK, freshProfile, goTo, launch, openDemo, picture, PHONE, saved } from './browser.ts';
+
+const appUrl = inject('appUrl');
+let browser: Browser;
+const open: BrowserContext[] = [];
+
+beforeAll(async () => {
+	browser = await launch();
+});
+afterEach(async () => {
+	for (const context of open.splice(0)) await context.close();
+});
+afterAll(() => browser.close());
+
+async function onWeigh(viewport: typeof DESK): Promise<Page> {
+	const context = await freshProfile(browser, { viewport });
+	open.push(context);
+	const page = await context.newPage();
+	await openDemo(page, appUrl);
+	await goTo(page, 'Weigh');
+	await page.getByText('How sure:').waitFor({ timeout: 60_000 });
+	return page;
+}
+
+/** The three numbers of a figure of the headline: the likely one, and the ends of its range. */
+async function yearlyCost(page: Page): Promise<{ likely: number; low: number; high: number }> {
+	const figure = page.locator('.headline .cost');
+	const numbers = (text: string | null) =>
+		[...(text ?? '').matchAll(/[\d,]{2,}/g)].map(([number]) => Number(number.replaceAll(',', '')));
+	const [likely = NaN] = numbers(await figure.locator('.likely').textContent());
+	const [low = NaN, high = NaN] = numbers(await figure.locator('.range').textContent());
+	return { likely, low, high };
+}
+
+describe.each([
+	['at a desk', DESK],
+	['on a phone', PHONE]
+])('how sure %s', (where, viewport) => {
+	test('[W7] the year’s cost stands with its interval, drawn and in words, and prints', async () => {
+		const page = await onWeigh(viewport);
+		const { likely, low, high } = await yearlyCost(page);
+		expect(low).toBeLessThan(likely);
+		expect(likely).toBeLessThan(high);
+		await page
+			.getByRole('img', { name: /These leaks cost a year: .* with 90 % probability/ })
+			.waitFor();
+		await page.getByText('At face value').first().waitFor();
+		await picture(page, `how sure ${where}`);
+		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+			viewport.width
+		);
+		await page.emulateMedia({ media: 'print' });
+		await page.getByRole('img', { name: /These leaks cost a year/ }).waitFor();
+		await picture(page, `how sure ${where}, printed`);
+	});
+});
+
+test('[W15] a lower pressure and ten repairs are tried beside today, and nothing is changed', async () => {
+	const page = await onWeigh(DESK);
+	const before = await yearlyCost(page);
+	await page.getByLabel(/^Set pressure/).fill('-1');
+	await page.getByLabel(/^Mend the first .* by rank/).fill('10');
+	const row = page.getByRole('row', { name: /^Leaks cost a year/ });
+	await expect.poll(() => row.textContent()).toMatch(/−€\d/);
+	await page.getByText('The handbook’s rule, 1 % for 2 psi').waitFor();
+	expect(await yearlyCost(page)).toEqual(before);
+	expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+	await page.getByRole('button', { name: 'Back to today' }).click();
+	await expect.poll(() => row.textContent()).toMatch(/none/);
+});
+
+test('several leaks are changed together and taken back together, and the figures follow', async () => {
+	const page = await onWeigh(DESK);
+	const before = await yearlyCost(page);
+	await page.getByRole('button', { name: 'Change several' }).click();
+	await page.getByRole('button', { name: /^Choose all/ }).click();
+	await page.getByLabel('Pressure read at all').fill('3');
+	await page.getByLabel('Pressure read at all').press('Enter');
+	await expect
+		.poll(async () => (await yearlyCost(page)).likely, { timeout: 30_000 })
+		.toBeLessThan(before.likely);
+	await saved(page);
+	await page.getByRole('button', { name: 'Undo' }).click();
+	await expect.poll(() => yearlyCost(page), { timeout: 30_000 }).toEqual(before);
+});
+
+test('[W9] the order can be asked by payback or by chance; what is unsafe stays first', async () => {
+	const page = await onWeigh(DESK);
+	const firstRow = page.locator('.ranked tbody tr').first();
+	await expect.poll(() => firstRow.textContent()).toContain('First: not safe to wait');
+	await page.getByLabel('Order by').selectOption('payback');
+	await page.getByRole('columnheader', { name: 'Paid back in' }).waitFor();
+	await expect.poll(() => firstRow.textContent()).toContain('First: not safe to wait');
+	await page.getByLabel('Order by').selectOption('chance');
+	await page.getByLabel('How many come first').fill('3');
+	await page.getByLabel('How many come first').press('Enter');
+	await page.getByRole('columnheader', { name: 'Among first 3' }).waitFor();
+	const chances = async () =>
+		(await page.locator('.ranked td.extra').allTextContents()).map((text) =>
+			Number(/(\d+)\s?%/.exec(text)?.[1] ?? NaN)
+		);
+	// Of the places among the first three there are three: the chances add up to them.
+	await expect
+		.poll(async () => (await chances()).reduce((sum, chance) => sum + chance, 0), {
+			timeout: 30_000
+		})
+		.toBeLessThan(320);
+});
