@@ -15,6 +15,7 @@ import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { writeSurveyFile } from '#lib/storage/file/write-survey-file.ts';
 import { createFormat } from '#lib/words/format.ts';
 import { drawing } from './drawing.ts';
+import { handingOver } from './handing-over.ts';
 import { median, table, type Row } from './measure.ts';
 import { logging } from './logging.ts';
 import { planning } from './planning.ts';
@@ -28,6 +29,7 @@ rows.push(...(await opening()));
 rows.push(...(await year()));
 rows.push(...(await drawing()));
 rows.push(...(await printing()));
+rows.push(...(await handingOver()));
 rows.push(...(await planning()));
 rows.push(...(await logging()));
 

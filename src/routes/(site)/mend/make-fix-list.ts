@@ -2,7 +2,6 @@ import type { Assessment } from '#lib/core/weigh/assessment.ts';
 import { ok, type Result } from '#lib/core/units/result.ts';
 import { planAsJpeg } from '#lib/plan/plan-jpeg.ts';
 import type { Exporter } from '#lib/report/exporters.ts';
-import type { ReportModel } from '#lib/report/model.ts';
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
 import { now } from '#lib/session/identity.ts';
 import { printBeside } from '#lib/session/printing.ts';

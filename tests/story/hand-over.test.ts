@@ -1,0 +1,153 @@
+import { readFile } from 'node:fs/promises';
+import { AxeBuilder } from '@axe-core/playwright';
+import Papa from 'papaparse';
+import readWorkbook from 'read-excel-file/node';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import { readPdf } from '../report/read-pdf.ts';
+import { DESK, freshProfile, goTo, launch, openDemo, PHONE, picture, saved } from './browser.ts';
+
+const appUrl = inject('appUrl');
+let browser: Browser;
+let context: BrowserContext | undefined;
+
+beforeAll(async () => {
+	browser = await launch();
+});
+afterEach(async () => {
+	await context?.close();
+	context = undefined;
+});
+afterAll(() => browser.close());
+
+async function onMend(viewport = DESK): Promise<Page> {
+	context = await freshProfile(browser, { viewport });
+	const page = await context.newPage();
+	await openDemo(page, appUrl);
+	await goTo(page, 'Mend');
+	await page.getByRole('heading', { name: 'Take it along' }).waitFor();
+	return page;
+}
+
+async function downloadOf(page: Page, button: string): Promise<Uint8Array> {
+	const downloading = page.waitForEvent('download', { timeout: 60_000 });
+	await page.getByRole('button', { name: button }).click({ timeout: 60_000 });
+	return new Uint8Array(await readFile(await (await downloading).path()));
+}
+
+const text = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
+
+test('tables, work orders and tags leave with their cautions, read back by other programs', async () => {
+	const page = await onMend();
+	await page.getByText('For a spreadsheet or another system').click();
+	const book = await readWorkbook(Buffer.from(await downloadOf(page, 'As a workbook (XLSX)')));
+	const [jobs, sections, cautions] = book;
+	expect(jobs?.sheet).toBe('Jobs');
+	expect(jobs?.data.length).toBeGreaterThan(40);
+	expect(JSON.stringify(jobs?.data)).toMatch(/prove zero/);
+	expect(sections?.data.length).toBeGreaterThan(3);
+	expect(cautions?.data.length).toBeGreaterThan(5);
+
+	expect(text(await downloadOf(page, 'As a table (CSV)'))).toMatch(/prove zero/);
+
+	const orders = Papa.parse<Record<string, string>>(
+		text(await downloadOf(page, 'As work orders (CSV)')),
+		{ header: true, skipEmptyLines: true }
+	);
+	expect(orders.errors).toEqual([]);
+	expect(orders.data.length).toBeGreaterThan(30);
+	for (const order of orders.data) expect(order['Description']).toMatch(/prove zero/);
+
+	await page.getByRole('button', { name: 'Print tags to hang (PDF)' }).click();
+	const tags = await readPdf(await downloadOf(page, 'Save the tags'));
+	expect(tags.title).toMatch(/^Tags/);
+	for (const sheet of tags.pages) {
+		const hung = sheet.split('Leave on until re-soaped').length - 1;
+		expect(hung).toBeGreaterThan(0);
+		expect(sheet.split('prove zero at the gauge').length - 1).toBe(hung);
+	}
+});
+
+test('the print is made beside the page and can be stopped', async () => {
+	const page = await onMend();
+	await page.getByRole('button', { name: 'Print the fix list (PDF)' }).click();
+	await page.getByRole('button', { name: 'Stop' }).click();
+	await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
+	const again = page.getByRole('button', { name: 'Print the fix list (PDF)' });
+	await again.click();
+	const { pages } = await readPdf(await downloadOf(page, 'Save the PDF'));
+	for (const each of pages) expect(each).toMatch(/prove zero/i);
+});
+
+test('work orders take the site’s own headings and words, and refuse what has none', async () => {
+	const page = await onMend();
+	await page.getByText('For a spreadsheet or another system').click();
+	await page.getByRole('link', { name: 'Name its columns' }).click();
+	await page.getByRole('heading', { level: 1, name: 'Work orders' }).waitFor();
+	await page.getByLabel('Heading 2', { exact: true }).fill('WO purpose');
+	await page.getByLabel('High', { exact: true }).fill('');
+	await page.getByLabel('Low', { exact: true }).fill('4 - When there is time');
+	await page.getByText(/The priority “High” has no word in your list/).waitFor();
+	await picture(page, 'work orders at a desk');
+	await page.getByLabel('High', { exact: true }).fill('2 - Soon');
+	await page.getByLabel('Heading 1', { exact: true }).focus();
+	await page.getByText(/has no word in your list/).waitFor({ state: 'detached' });
+	await saved(page);
+	await page.getByRole('link', { name: 'Back to Mend' }).click();
+	await page.getByText('For a spreadsheet or another system').click();
+	const table = text(await downloadOf(page, 'As work orders (CSV)'));
+	expect(table.split('\r\n')[0]).toBe(
+		'"Number","WO purpose","Asset","Location","Type","Priority","Status","Due","Cost","Description"'
+	);
+	expect(table).toContain('2 - Soon');
+});
+
+test('a tag leads to its leak by number or by its code; one of elsewhere is told politely', async () => {
+	const page = await onMend();
+	const field = page.getByLabel('Number on the tag');
+	await field.fill('9999');
+	await page.getByRole('button', { name: 'Open the leak' }).click();
+	await page.getByText('No leak of this site has that tag.').waitFor();
+	await field.fill('12');
+	await page.getByRole('button', { name: 'Open the leak' }).click();
+	await page.getByRole('heading', { name: 'Leak 12' }).waitFor();
+});
+
+test('what a job took is written down and comes back after a restart', async () => {
+	const page = await onMend();
+	const job = page.getByRole('article').first();
+	await job.getByText('What it took').click();
+	await job.getByLabel('Minutes').fill('18');
+	await job.getByLabel('Part used').fill('Elbow 1/2 in');
+	await job.getByLabel('Minutes').focus();
+	await saved(page);
+	await page.reload();
+	const again = page.getByRole('article').first();
+	const minutes = again.getByLabel('Minutes');
+	await expect.poll(() => minutes.inputValue(), { timeout: 30_000 }).toBe('18');
+	expect(await again.getByLabel('Part used').inputValue()).toBe('Elbow 1/2 in');
+});
+
+describe.each([
+	['at a desk', DESK],
+	['on a phone', PHONE]
+])('the page to print %s', (where, viewport) => {
+	test('is one that can be read aloud and that prints with the caution on each sheet', async () => {
+		const page = await onMend(viewport);
+		await page.getByRole('link', { name: 'As a page to print or read aloud' }).click();
+		await page.getByRole('heading', { level: 1, name: /^Fix list/ }).waitFor();
+		const { violations } = await new AxeBuilder({ page }).analyze();
+		expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
+		expect(
+			await page.evaluate(
+				() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+			)
+		).toBeLessThanOrEqual(0);
+		await picture(page, `fix list page ${where}`);
+		const { pages } = await readPdf(new Uint8Array(await page.pdf({ format: 'A4' })));
+		expect(pages.length).toBeGreaterThan(3);
+		for (const sheet of pages) expect(sheet).toMatch(/prove zero/i);
+		expect(pages.join(' ')).not.toContain('Print this page');
+		expect(pages.join(' ')).not.toContain('To file');
+	});
+});
