@@ -1,0 +1,116 @@
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { readPdf } from '../report/read-pdf.ts';
+import { freshProfile, goTo, launch, openDemo, picture, PHONE, saved } from './browser.ts';
+
+const appUrl = inject('appUrl');
+let browser: Browser;
+
+beforeAll(async () => {
+	browser = await launch();
+});
+afterAll(() => browser.close());
+
+const answer = (page: Page, tag: number, text: string) =>
+	page
+		.getByRole('group', { name: `Leak ${tag} now` })
+		.getByRole('button', { name: text, exact: true })
+		.click();
+
+async function accessible(page: Page): Promise<void> {
+	const { violations } = await new AxeBuilder({ page })
+		.withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
+		.exclude('.plan')
+		.analyze();
+	expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+}
+
+const tooWide = (page: Page) =>
+	page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+test('a whole second round on a phone: start, soap again, size again, pin a new one, read what was saved', async () => {
+	const context = await freshProfile(browser, { viewport: PHONE, hasTouch: true });
+	const page = await context.newPage();
+	await openDemo(page, appUrl);
+	await goTo(page, 'Prove');
+	await page.getByLabel('Name of the round').fill('Summer');
+	await page.getByRole('button', { name: 'Start the next round' }).click();
+	const progress = page.getByRole('status').filter({ hasText: 'looked at' });
+	await progress.filter({ hasText: '0 of 46' }).waitFor();
+
+	// Proved tight in spring: one tap says that it holds, one that it leaks again.
+	await answer(page, 6, 'Tight');
+	await answer(page, 20, 'Leaking');
+	await page.getByText('It leaks again.').waitFor();
+	await answer(page, 33, 'Not reached');
+	await progress.filter({ hasText: /2 of 46.*1 not reached.*43 left/s }).waitFor();
+	await page.getByText('History of leak 20').click();
+	await page.getByText('Soaped after mending: tight').waitFor();
+	expect(await tooWide(page)).toBeLessThanOrEqual(0);
+	await accessible(page);
+	await picture(page, 'prove-stops-phone');
+
+	// An answer is taken back by the same button.
+	await answer(page, 33, 'Not reached');
+	await progress.filter({ hasText: '0 not reached' }).waitFor();
+	await page.getByRole('button', { name: 'Undo' }).click();
+	await progress.filter({ hasText: '1 not reached' }).waitFor();
+
+	// Sized again where the walk sizes leaks.
+	await page.getByRole('link', { name: 'Size leak 20 again' }).click();
+	await page.getByRole('heading', { name: 'Leak 20' }).waitFor();
+	await page.getByRole('radio', { name: 'Leaking', exact: true }).waitFor();
+
+	await goTo(page, 'Prove');
+	await page.getByRole('radio', { name: 'What was saved' }).check();
+	await page.getByText('Proved by soap', { exact: true }).waitFor();
+	await page.getByText('Claimed', { exact: true }).waitFor();
+	expect(await tooWide(page)).toBeLessThanOrEqual(0);
+	await accessible(page);
+	await picture(page, 'prove-saved-phone');
+	await saved(page);
+	await context.close();
+});
+
+test('the autumn file tells what was saved, on the screen, as a page and as a PDF', async () => {
+	const context = await freshProfile(browser);
+	const page = await context.newPage();
+	await page.goto(appUrl);
+	await page
+		.locator('input[type="file"]')
+		.first()
+		.setInputFiles('survey-examples/ceramics-works-autumn.airtally.zip');
+	await page
+		.getByRole('link', { name: /Brackmoor Ceramics Works/ })
+		.first()
+		.click();
+	await goTo(page, 'Prove');
+	await page.getByRole('radio', { name: 'What was saved' }).check();
+	await page.getByText('The two agree within their intervals.').waitFor();
+	await page.getByText('€16,623').first().waitFor();
+	await page.getByRole('radio', { name: 'Spring 2026' }).check();
+	await page.locator('[data-tag="12"]').waitFor();
+	await picture(page, 'prove-saved-desk');
+	await page.getByRole('link', { name: /Savings report/ }).click();
+	await page.getByRole('heading', { level: 1, name: 'Savings report' }).waitFor();
+	await accessible(page);
+	await picture(page, 'savings-report-desk');
+	const downloading = page.waitForEvent('download');
+	await page.getByRole('button', { name: 'Save as PDF' }).click();
+	const file = await (await downloading).path();
+	const { pages } = await readPdf(new Uint8Array(await readFile(file)));
+	const [first = ''] = pages;
+	for (const text of [
+		'Claimed',
+		'Proved by soap',
+		'Measured by system test',
+		'€16,623',
+		'Before',
+		'After'
+	])
+		expect(first).toContain(text);
+	expect(pages.join(' ')).toContain('Not reached');
+	await context.close();
+});
