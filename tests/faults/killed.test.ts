@@ -4,7 +4,7 @@ import { BrowserProcess } from './browser-process.ts';
 import { tally, times } from './long.ts';
 
 const appUrl = inject('appUrl');
-const KILLS = times(6, 500);
+const KILLS = times(5, 500);
 const process = new BrowserProcess();
 let page: Page;
 
