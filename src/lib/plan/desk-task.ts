@@ -11,7 +11,7 @@ export type DeskTask =
 	| MatchTask;
 
 /** Points found on an older and a newer drawing in turn. */
-export interface MatchTask {
+interface MatchTask {
 	readonly kind: 'match';
 	readonly newer: CutPlan;
 	/** Address of the newer picture. */

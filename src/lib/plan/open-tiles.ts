@@ -1,6 +1,7 @@
 import type { Plan } from '#lib/core/survey/schema.ts';
 import { viewOf } from './cut-plan.ts';
-import { openPlanBytes, type PlanSource } from './plan-source.ts';
+import { openPlanBytes } from './open-plan.ts';
+import type { PlanSource } from './plan-source.ts';
 import { TILE_PX, type PlanTiles, type TilePlace } from './tile-layer.ts';
 import { TileStore } from './tile-store.ts';
 import { viewSize, within, type View } from './view.ts';
@@ -84,7 +85,7 @@ export function openTiles(
 }
 
 /** What a tile shows, in shares of the plan, and how large; tiles at the edge are smaller. */
-export function partOf({ zoom, column, row }: TilePlace, widthPx: number, heightPx: number) {
+function partOf({ zoom, column, row }: TilePlace, widthPx: number, heightPx: number) {
 	const [wide, high] = [widthPx * 2 ** zoom, heightPx * 2 ** zoom];
 	const [left, top] = [column * TILE_PX, row * TILE_PX];
 	const [width, height] = [Math.min(TILE_PX, wide - left), Math.min(TILE_PX, high - top)];

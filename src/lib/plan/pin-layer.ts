@@ -4,7 +4,7 @@ import { pinElement, type Pin } from './pin.ts';
 import { paintPins, PIN_WIDTHS } from './pin-paint.ts';
 
 /** More than so many elements make a plan heavy to move: beyond, pins are painted. */
-export const MOST_ELEMENTS = 300;
+const MOST_ELEMENTS = 300;
 /** Pins whose tips are this close together on the screen cannot be told apart by a finger, px. */
 const STACKED_PX = 8;
 /** So many fan out around one place; there are more only where zooming in parts them. */

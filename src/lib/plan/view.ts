@@ -25,7 +25,7 @@ export const MOST_CANVAS_PIXELS = 16_700_000;
 /** The longest side of a picture that plans are shown from, px. */
 export const MOST_SIDE_PX = 4096;
 
-export function turnedSize({ widthPx, heightPx }: Size, quarterTurns: number): Size {
+function turnedSize({ widthPx, heightPx }: Size, quarterTurns: number): Size {
 	return quarterTurns % 2 === 0 ? { widthPx, heightPx } : { widthPx: heightPx, heightPx: widthPx };
 }
 
