@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
+import ICAL from 'ical.js';
 import Papa from 'papaparse';
 import readWorkbook from 'read-excel-file/node';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
@@ -57,6 +58,14 @@ test('tables, work orders and tags leave with their cautions, read back by other
 	expect(orders.errors).toEqual([]);
 	expect(orders.data.length).toBeGreaterThan(30);
 	for (const order of orders.data) expect(order['Description']).toMatch(/prove zero/);
+
+	const calendar = text(await downloadOf(page, 'Windows for a calendar (ICS)'));
+	const entries = new ICAL.Component(ICAL.parse(calendar) as unknown[]).getAllSubcomponents(
+		'vevent'
+	);
+	expect(entries.length).toBeGreaterThan(0);
+	for (const entry of entries)
+		expect(String(entry.getFirstPropertyValue('description'))).toMatch(/prove zero/);
 
 	await page.getByRole('button', { name: 'Print tags to hang (PDF)' }).click();
 	const tags = await readPdf(await downloadOf(page, 'Save the tags'));
