@@ -33,7 +33,7 @@ function folded(commands: readonly Command[]) {
 	return result.value;
 }
 
-describe('three tablets that walked one site apart', () => {
+describe('three tablets that walked one site apart', { timeout: times(10_000, 600_000) }, () => {
 	test('agree after merging, in whatever order and however often', () => {
 		fc.assert(
 			fc.property(
