@@ -14,7 +14,7 @@ import { yearFigures, type YearFigures } from './what-if/year-figures.ts';
 
 export type { Change } from './what-if/change.ts';
 export { setPressureOf } from './what-if/changed-survey.ts';
-export type { YearFigures, Yearly } from './what-if/year-figures.ts';
+export type { YearFigures } from './what-if/year-figures.ts';
 
 /** A change of set pressure: what physics says of it, and the handbook's rule beside it. */
 export interface TriedPressure {

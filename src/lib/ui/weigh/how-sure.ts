@@ -1,9 +1,4 @@
-import type {
-	LeakUncertainty,
-	UncertaintyResult,
-	UncertaintyTotals
-} from '#lib/core/weigh/uncertainty/result.ts';
-import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
+import type { UncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
 import type { SureQuantity } from '#lib/words/sure.ts';
 import type { Measure } from './measure.ts';
 
@@ -14,15 +9,7 @@ export interface HowSure {
 	readonly progress: number | undefined;
 }
 
-/** The spread of what leaks are compared by. */
-export function spreadOf(
-	of: LeakUncertainty | UncertaintyTotals,
-	measure: Measure
-): Spread | undefined {
-	if (measure === 'cost') return of.costMinorPerYear;
-	return measure === 'energy' ? of.energyKwhPerYear : of.freeAirM3PerS;
-}
-
+/** How the interval of what leaks are compared by is written. */
 export const SURE_QUANTITY: Readonly<Record<Measure, SureQuantity>> = {
 	cost: 'money',
 	energy: 'energy',
