@@ -149,9 +149,9 @@ test('a newer drawing comes under the pins by two matching points, and undo take
 		]
 	] as const) {
 		await page.getByText(/on the older drawing|a place on the older/).waitFor();
-		await tapPlan(page, ...from);
+		await tapPlan(page, from[0], from[1]);
 		await page.getByText('tap the same place on the newer drawing').waitFor();
-		await tapPlan(page, ...to);
+		await tapPlan(page, to[0], to[1]);
 	}
 	await page.getByRole('button', { name: 'Show where everything goes' }).click();
 	await look(page, 'plan newer drawing');
