@@ -104,7 +104,8 @@ function weighPair(
 	if (before) {
 		const seen = weighLeak(leak, before.seen, sectionOf(then.survey, leak), then.conditions);
 		if (!seen.ok) return seen;
-		const moved = underConditions(seen.value, now, reading);
+		const same = then.survey === now.survey && reading === before.seen.pressureBarGauge;
+		const moved = same ? seen : underConditions(seen.value, now, reading);
 		if (!moved.ok) return moved;
 		made.beforeAsSeen = seen.value;
 		made.before = moved.value;
@@ -120,7 +121,8 @@ function weighPair(
 
 /** Whether both rounds go by one reading: carried over, or confirmed without being sized again. */
 function sameSize(before: Reading, after: Reading): boolean {
-	if (before.seen === after.seen) return true;
+	const [a, b] = [before.seen, after.seen];
+	if (a === b || (a.evidence === b.evidence && a.intermittent === b.intermittent)) return true;
 	const size = ({ seen }: Reading) => JSON.stringify([seen.evidence, seen.intermittent]);
 	return size(before) === size(after);
 }
