@@ -30,7 +30,7 @@ async function accessible(page: Page): Promise<void> {
 const tooWide = (page: Page) =>
 	page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-test('a whole second round on a phone: start, soap again, size again, pin a new one, read what was saved', async () => {
+test('a second round on a phone: start, soap again, take back, open for sizing, read what was saved', async () => {
 	const context = await freshProfile(browser, { viewport: PHONE, hasTouch: true });
 	const page = await context.newPage();
 	await openDemo(page, appUrl);
