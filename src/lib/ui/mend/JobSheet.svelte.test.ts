@@ -79,10 +79,10 @@ test('what it took is written down beside what such repairs took before', async 
 	const { screen, log } = await show(job({ mendedAt: '2026-05-01T10:00:00Z' }));
 	await screen.getByText('What it took').click();
 	await expect.element(screen.getByText(/Here it took 12\.5 min, the middle of 2\./)).toBeVisible();
-	await screen.getByLabelText('Minutes').fill('18');
-	await screen.getByLabelText('Part used').fill('Elbow');
-	await screen.getByLabelText('Minutes').fill('-4');
-	await screen.getByLabelText('Part used').click();
+	await screen.getByRole('textbox', { name: /^Minutes/ }).fill('18');
+	await screen.getByRole('textbox', { name: 'Part used' }).fill('Elbow');
+	await screen.getByRole('textbox', { name: /^Minutes/ }).fill('-4');
+	await screen.getByRole('textbox', { name: 'Part used' }).click();
 	expect(log.minutes.mock.calls).toEqual([['leak-7', 18]]);
 	expect(log.note).toHaveBeenCalledExactlyOnceWith('leak-7', 'Elbow');
 });
