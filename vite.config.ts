@@ -36,7 +36,8 @@ export default defineConfig({
 		})
 	],
 	assetsInclude: ['**/*.airtally.zip'],
-	worker: { format: 'es' },
+	// One file each: what a worker imports late would not be among the files kept for use offline.
+	worker: { format: 'es', rolldownOptions: { output: { codeSplitting: false } } },
 	build: { assetsInlineLimit: 0 },
 	// Everything imported lazily or from a worker is listed: a dependency that Vite discovers late
 	// reloads the page, which hangs browser tests on a cold cache (every fresh clone).

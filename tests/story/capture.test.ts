@@ -304,9 +304,8 @@ test('what was walked and found tight is marked by two taps, listed, named and t
 	await picture(page, 'walked and tight on a phone');
 	await notSideways(page);
 	const { survey } = await toFile(page);
-	expect(Object.values(survey.areas ?? {})).toMatchObject([
-		{ name: 'Press hall, north', use: { kind: 'walked-tight' } }
-	]);
+	const walked = Object.values(survey.areas ?? {}).filter(({ use }) => use.kind === 'walked-tight');
+	expect(walked).toMatchObject([{ name: 'Press hall, north', use: { kind: 'walked-tight' } }]);
 	await page.getByRole('button', { name: 'Remove area 1' }).tap();
 	await page.getByText('no part marked as walked and tight').waitFor();
 });
