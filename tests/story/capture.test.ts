@@ -33,7 +33,7 @@ class Phone {
 
 	async tap(target: Locator): Promise<void> {
 		await target.scrollIntoViewIfNeeded();
-		const box = await target.boundingBox();
+		const box = await resting(target);
 		if (!box) throw new Error('what is to be tapped is not on the screen');
 		expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(47.9);
 		await this.tapAt(box.x + box.width / 2, box.y + box.height / 2);
@@ -44,6 +44,17 @@ class Phone {
 		const box = await this.page.getByAltText(/^Floor plan/).boundingBox();
 		if (!box) throw new Error('the plan is not on the screen');
 		await this.tapAt(box.x + x * box.width, box.y + y * box.height);
+	}
+}
+
+/** Where something lies once the page has come to rest: a finger waits for that too. */
+async function resting(target: Locator) {
+	let before = await target.boundingBox();
+	for (;;) {
+		await target.page().waitForTimeout(60);
+		const now = await target.boundingBox();
+		if (now?.x === before?.x && now?.y === before?.y) return now;
+		before = now;
 	}
 }
 

@@ -9,7 +9,7 @@ import { newId, now } from './identity.ts';
 import type { OpenSurvey } from './open-survey.svelte.ts';
 import { OpenSurveys } from './open-surveys.ts';
 import { storageHealth } from './storage-health.svelte.ts';
-import { takeFile, type FileTaken } from './take-file.ts';
+import type { FileTaken } from './take-file.ts';
 
 /** The sites on this device. */
 export class Sites {
@@ -67,6 +67,8 @@ export class Sites {
 
 	/** Takes a survey file in: as a new site, or merged into the one of that id that is here. */
 	async takeFile(bytes: Uint8Array): Promise<Result<FileTaken>> {
+		// Reading files is a large part that the list does without until one is opened.
+		const { takeFile } = await import('./take-file.ts');
 		const taken = await takeFile(this.#store, bytes, now());
 		if (taken.ok) await this.load();
 		return taken;
