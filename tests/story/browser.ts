@@ -43,6 +43,8 @@ export async function goTo(
 		.getByRole('navigation', { name: 'Places' })
 		.getByRole('link', { name: place, exact: true })
 		.click();
+	const path = `/${place.toLowerCase().replace(' ', '-')}`;
+	await page.waitForURL(({ pathname }) => pathname === path);
 	await page.getByRole('heading', { level: 1 }).first().waitFor({ state: 'attached' });
 }
 

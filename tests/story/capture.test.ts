@@ -22,6 +22,8 @@ afterAll(() => browser.close());
 class Phone {
 	taps = 0;
 	readonly page: Page;
+	#last: [x: number, y: number] = [0, 0];
+
 	constructor(page: Page) {
 		this.page = page;
 	}
@@ -36,7 +38,13 @@ class Phone {
 		const box = await resting(target);
 		if (!box) throw new Error('what is to be tapped is not on the screen');
 		expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(47.9);
-		await this.tapAt(box.x + box.width / 2, box.y + box.height / 2);
+		this.#last = [box.x + box.width / 2, box.y + box.height / 2];
+		await this.tapAt(...this.#last);
+	}
+
+	/** A second tap on the same spot, as quick as a finger's. */
+	async tapAgain(): Promise<void> {
+		await this.tapAt(...this.#last);
 	}
 
 	/** Taps the plan at shares of its picture. */
@@ -51,7 +59,7 @@ class Phone {
 async function resting(target: Locator) {
 	let before = await target.boundingBox();
 	for (;;) {
-		await target.page().waitForTimeout(60);
+		await target.page().waitForTimeout(400);
 		const now = await target.boundingBox();
 		if (now?.x === before?.x && now?.y === before?.y) return now;
 		before = now;
@@ -129,7 +137,7 @@ describe('a leak on a phone', () => {
 		await phone.tapPlan(0.5, 0.93);
 		await page.getByRole('heading', { name: 'Leak 47' }).waitFor();
 		await phone.tap(soap(page, 'Foam that spits'));
-		await phone.tap(soap(page, 'Foam that spits'));
+		await phone.tapAgain();
 		await count(page, 47);
 		expect(phone.taps).toBe(3);
 	});

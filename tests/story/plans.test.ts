@@ -79,7 +79,7 @@ for (const [width, viewport] of [
 		await saved(page);
 
 		await page
-			.getByRole('link', { name: 'Scale, sections and newer drawing of upper floor, page 7' })
+			.getByRole('link', { name: 'Scale, sections, newer drawing of upper floor, page 7' })
 			.click();
 		await page.getByRole('heading', { level: 1, name: 'upper floor, page 7' }).waitFor();
 		await page.getByRole('button', { name: 'Set the scale by a known distance' }).click();
