@@ -92,5 +92,9 @@ async function readSource({ name, bytes }: Source) {
 	} catch {
 		return { ok: false, error: { code: 'file-unreadable', detail: { name } } } as const;
 	}
-	return sites.takeFile(read);
+	try {
+		return await sites.takeFile(read);
+	} catch {
+		return { ok: false, error: { code: 'app-part-missing' } } as const;
+	}
 }

@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
 import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
 import { nextRelease } from './releases.ts';
 import { SiteServer } from './site-server.ts';
@@ -127,4 +127,69 @@ test('a new version waits while two tabs are at work, and the user lets it take 
 		await page.getByRole('heading', { level: 2, name: '47 leaks' }).waitFor();
 		expect(await newer(page).count()).toBe(0);
 	}
+});
+
+describe('a release that took the chunks of an open page away, where no worker kept them', () => {
+	async function withoutWorker(): Promise<Page> {
+		await context.close();
+		context = await freshProfile(browser, { serviceWorkers: 'block' });
+		return context.newPage();
+	}
+
+	test('a place is reached by one load, with what was saved and what was half entered', async () => {
+		const page = await withoutWorker();
+		await openDemo(page, appUrl);
+		await goTo(page, 'Set up');
+		await page.getByLabel('Note', { exact: true }).first().fill('before the release');
+		await page.keyboard.press('Tab');
+		await saved(page);
+		await goTo(page, 'Walk');
+		await page.getByRole('button', { name: 'Add a leak without the plan' }).click();
+		await page.getByRole('heading', { name: 'Leak 47' }).waitFor();
+		await page.locator('label', { hasText: 'Foam that spits' }).click();
+		await page.getByText(/of free air/).waitFor();
+		const loads = countLoads(page);
+		server.folder = next;
+		for (const place of ['Weigh', 'Mend', 'Set up'] as const) await goTo(page, place);
+		const note = page.getByLabel('Note', { exact: true }).first();
+		expect(await note.inputValue()).toBe('before the release');
+		await goTo(page, 'Walk');
+		await page.getByText(/was not pinned yet when the page closed/).waitFor();
+		expect(await page.getByRole('radio', { name: 'Foam that spits' }).isChecked()).toBe(true);
+		expect(loads()).toBe(1);
+		expect(server.asked.some((path) => path.includes('next.js'))).toBe(true);
+	});
+
+	test('a part that is loaded late comes after one load too', async () => {
+		const page = await withoutWorker();
+		await page.goto(appUrl);
+		const demo = page.getByRole('button', { name: 'Open the demo site' });
+		await demo.waitFor();
+		const loads = countLoads(page);
+		server.folder = next;
+		await demo.click();
+		await expect.poll(loads, SLOW).toBe(1);
+		await demo.click();
+		await page.getByRole('navigation', { name: 'Places' }).waitFor();
+		expect(loads()).toBe(1);
+	});
+
+	test('and has no newer ones either: the page is not loaded in a circle, and says what is missing', async () => {
+		const page = await withoutWorker();
+		await page.goto(appUrl);
+		const demo = page.getByRole('button', { name: 'Open the demo site' });
+		await demo.waitFor();
+		const loads = countLoads(page);
+		const there = new Set(server.asked);
+		await context.route(/\/_app\//, (route) => {
+			const { pathname } = new URL(route.request().url());
+			if (pathname === '/_app/version.json') return route.fulfill({ json: { version: 'newer' } });
+			return there.has(pathname) ? route.fallback() : route.fulfill({ status: 404 });
+		});
+		await demo.click();
+		await expect.poll(loads, SLOW).toBe(1);
+		await demo.click();
+		await page.getByRole('alert').filter({ hasText: 'could not be loaded' }).waitFor();
+		expect(loads()).toBe(1);
+	});
 });

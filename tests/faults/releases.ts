@@ -5,15 +5,20 @@ import { join } from 'node:path';
 const TEXT = /\.(?:js|html|json)$/;
 
 /**
- * The app as its next release: the same, but every page's chunk has another name, and the version
+ * The app as its next release: the same, but every chunk has another name, and the version
  * another number, as a build after a change has.
  */
 export function nextRelease(buildFolder: string): string {
 	const folder = mkdtempSync(join(tmpdir(), 'airtally-release-'));
 	cpSync(buildFolder, folder, { recursive: true });
-	const nodes = join(folder, '_app/immutable/nodes');
-	const names = readdirSync(nodes).filter((name) => name.endsWith('.js'));
-	for (const name of names) renameSync(join(nodes, name), join(nodes, renamed(name)));
+	const names: string[] = [];
+	for (const kind of ['nodes', 'chunks']) {
+		const parts = join(folder, '_app/immutable', kind);
+		for (const name of readdirSync(parts).filter((file) => file.endsWith('.js'))) {
+			renameSync(join(parts, name), join(parts, renamed(name)));
+			names.push(name);
+		}
+	}
 	const { version } = JSON.parse(readFileSync(join(folder, '_app/version.json'), 'utf8')) as {
 		version: string;
 	};

@@ -262,6 +262,8 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 		'The last change is not on disk yet. Keep this page open; save the survey to a file if it goes on.',
 	'read-failed':
 		'What is stored on this device could not be read. Close other tabs of this page and reload.',
+	'app-part-missing':
+		'A part of the app could not be loaded. Connect to a network, load the page again and try once more.',
 	'storage-unavailable':
 		'This browser does not let the page keep anything. Allow storage for it, or leave private browsing.',
 	'storage-full':
