@@ -18,6 +18,8 @@ interface Settings {
 	/** Pins shrink when the whole plan is looked at. */
 	readonly scale: () => number;
 	readonly onpin: (id: string) => void;
+	/** The movable pin was let go there. @returns whether it may stay */
+	readonly ondrag: (to: L.LatLng) => boolean;
 }
 
 /**
@@ -30,6 +32,7 @@ export class PinLayer {
 	readonly #canvas = document.createElement('canvas');
 	#pins: readonly Pin[] = [];
 	#selectedId: string | undefined;
+	#movableId: string | undefined;
 	#painted: readonly Pin[] = [];
 	#fan: L.LayerGroup | undefined;
 	#frame = 0;
@@ -43,9 +46,10 @@ export class PinLayer {
 		settings.map.on('zoomstart', this.#foldFan);
 	}
 
-	show(pins: readonly Pin[], selectedId: string | undefined): void {
+	show(pins: readonly Pin[], selectedId?: string, movableId?: string): void {
 		this.#pins = pins;
 		this.#selectedId = selectedId;
+		this.#movableId = movableId;
 		this.#foldFan();
 		this.#draw();
 	}
@@ -68,9 +72,18 @@ export class PinLayer {
 			this.#foldFan();
 			return true;
 		}
+		return this.#chooseAt(at, this.#painted);
+	}
+
+	/** The pin under the cross that keys aim with. */
+	choose(at: L.LatLng): boolean {
+		return this.#chooseAt(at, this.#pins);
+	}
+
+	#chooseAt(at: L.LatLng, pins: readonly Pin[]): boolean {
 		const { map, toMap, scale } = this.#settings;
 		const { x, y } = map.latLngToContainerPoint(at);
-		const hit = this.#painted.findLast((pin) => {
+		const hit = pins.findLast((pin) => {
 			const tip = map.latLngToContainerPoint(toMap(pin.at));
 			const half = Math.max(12, (PIN_WIDTHS[pin.size] * scale()) / 2);
 			return Math.abs(tip.x - x) <= half && y <= tip.y + 4 && y >= tip.y - half * 2.3;
@@ -111,7 +124,8 @@ export class PinLayer {
 		for (const pin of pins) {
 			wanted.add(pin.id);
 			const selected = pin.id === this.#selectedId;
-			const key = `${pin.tag} ${pin.state} ${pin.size} ${selected} ${pin.name}`;
+			const movable = pin.id === this.#movableId;
+			const key = `${pin.tag} ${pin.state} ${pin.size} ${selected} ${movable} ${pin.name}`;
 			const before = this.#drawn.get(pin.id);
 			const at = toMap(pin.at);
 			if (before && before.key === key) {
@@ -119,8 +133,9 @@ export class PinLayer {
 				continue;
 			}
 			before?.marker.remove();
-			const marker = this.#marker(pin, at, selected);
-			marker.on('click', () => this.#choose(pin));
+			const marker = this.#marker(pin, at, selected, movable ? 'movable' : '');
+			if (movable) this.#letDrag(marker, at);
+			else marker.on('click', () => this.#choose(pin));
 			marker.addTo(map);
 			this.#drawn.set(pin.id, { marker, key });
 		}
@@ -129,6 +144,13 @@ export class PinLayer {
 				marker.remove();
 				this.#drawn.delete(id);
 			}
+	}
+
+	#letDrag(marker: L.Marker, from: L.LatLng): void {
+		marker.options.draggable = true;
+		marker.on('dragend', () => {
+			if (!this.#settings.ondrag(marker.getLatLng())) marker.setLatLng(from);
+		});
 	}
 
 	#paint(): void {
