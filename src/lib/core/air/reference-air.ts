@@ -66,6 +66,19 @@ export const REFERENCES: Readonly<Record<ReferenceId, ReferenceAir>> = {
 	}
 };
 
+const densityOf = (reference: ReferenceId) => {
+	const { state } = REFERENCES[reference];
+	return state && moistAirDensity(state.pressure, state.temperature, state.relativeHumidity);
+};
+
+/** Densities of the states that are the same at every site. */
+const FIXED_DENSITIES: Readonly<Record<ReferenceId, KilogramPerCubicMetre | undefined>> = {
+	'iso-1217': densityOf('iso-1217'),
+	anr: densityOf('anr'),
+	normal: densityOf('normal'),
+	site: undefined
+};
+
 /**
  * Density of the air that free air is stated at.
  * @param reference which state
@@ -75,9 +88,7 @@ export const REFERENCES: Readonly<Record<ReferenceId, ReferenceAir>> = {
  * @source the state's own standard, density by METHOD A4; METHOD A5
  */
 export function referenceDensity(reference: ReferenceId, site: SiteAir): KilogramPerCubicMetre {
-	const { state } = REFERENCES[reference];
-	if (state === undefined) return dryAirDensity(site.pressure, site.temperature);
-	return moistAirDensity(state.pressure, state.temperature, state.relativeHumidity);
+	return FIXED_DENSITIES[reference] ?? dryAirDensity(site.pressure, site.temperature);
 }
 
 /** Temperature of the air that free air is stated at, K. METHOD A5. */

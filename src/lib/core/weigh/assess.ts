@@ -5,8 +5,9 @@ import type { LeakState } from '../survey/leak-state.ts';
 import type { Survey } from '../survey/schema.ts';
 import type { Refusal } from '../units/result.ts';
 import type { Assessment, LeakAssessment, Totals } from './assessment.ts';
-import { leakCosts, type LeakYear } from './cost.ts';
+import { leakCosts } from './cost.ts';
 import { leakYears, quickYears } from './energy.ts';
+import { rankedOrder } from './ranking.ts';
 import type { WeighedLeak } from './weigh-leak.ts';
 import { WASTING, weighRound, type StatedLeak } from './weigh-round.ts';
 
@@ -27,7 +28,7 @@ export function assess(
 	const { air, weighed, unweighed } = weighRound(survey, roundId, states);
 	const missing: Refusal[] = [];
 	if (!air.ok) missing.push(air.error);
-	const priced = air.ok ? price(survey, air.value, weighed, missing) : NOTHING;
+	const priced = air.ok ? price(survey, air.value, weighed, missing, memoryOf(states)) : NOTHING;
 	return {
 		roundId,
 		...priced,
@@ -54,7 +55,8 @@ function price(
 	survey: Survey,
 	air: SiteAir,
 	weighed: readonly StatedLeak[],
-	missing: Refusal[]
+	missing: Refusal[],
+	memory: Memory
 ): Priced {
 	const flows = weighed.map(({ at }) => at);
 	const found = leakYears(survey, air, flows);
@@ -66,21 +68,35 @@ function price(
 	if (costs && !costs.ok) missing.push(costs.error);
 	const { carbon } = survey.prices;
 	if (!carbon) missing.push({ code: 'carbon-factor-missing' });
-	const carbonOf = (kwh: number | undefined): number | undefined => {
-		if (!carbon || kwh === undefined) return undefined;
-		const kg = carbonKg(kwh, carbon);
-		return kg.ok ? kg.value : undefined;
-	};
+	// The factor is checked once: the mass is in proportion to the energy.
+	const kgPerKwh = carbon && carbonKg(1, carbon);
+	const carbonOf = (kwh: number | undefined): number | undefined =>
+		kgPerKwh?.ok && kwh !== undefined && Number.isFinite(kwh) ? kwh * kgPerKwh.value : undefined;
 
 	const shares = costs?.ok ? costs.value.sharesMinor : undefined;
-	const leaks = rankedOrder(weighed, years, shares).map((index, place) =>
-		leakAssessment(weighed[index] as StatedLeak, place + 1, {
-			energyKwhPerYear: years[index]?.energyKwh,
-			costMinorPerYear: shares?.[index],
-			co2KgPerYear: carbonOf(years[index]?.energyKwh)
-		})
+	const energies = column(years, ({ energyKwh }) => energyKwh ?? 0);
+	const airM3 = column(years, ({ freeAirM3 }) => freeAirM3);
+	const order = rankedOrder(
+		{
+			rows: column(weighed, ({ row }) => row),
+			cost: shares,
+			energy: energies,
+			air: airM3,
+			tag: column(weighed, ({ at }) => at.leak.tag)
+		},
+		memory.order
 	);
-	const energy = known ? sum(years.map(({ energyKwh }) => energyKwh ?? 0)) : undefined;
+	memory.order = column(order, (index) => weighed[index]!.row);
+	const leaks: LeakAssessment[] = [];
+	for (const index of order)
+		leaks.push(
+			leakAssessment(memory, weighed[index]!, leaks.length + 1, {
+				energyKwhPerYear: years[index]?.energyKwh,
+				costMinorPerYear: shares?.[index],
+				co2KgPerYear: carbonOf(years[index]?.energyKwh)
+			})
+		);
+	const energy = known ? sum(energies) : undefined;
 	const isoToShown =
 		referenceDensity('iso-1217', air) / referenceDensity(survey.site.reference, air);
 	const total: Yearly = {
@@ -90,9 +106,9 @@ function price(
 	};
 	const totals: Totals = {
 		leakCount: leaks.length,
-		massFlowKgPerS: sum(leaks.map((leak) => leak.massFlowKgPerS)),
-		freeAirM3PerS: sum(leaks.map((leak) => leak.freeAirM3PerS)),
-		freeAirM3PerYear: sum(years.map(({ freeAirM3 }) => freeAirM3)) * isoToShown,
+		massFlowKgPerS: sum(column(leaks, (leak) => leak.massFlowKgPerS)),
+		freeAirM3PerS: sum(column(leaks, (leak) => leak.freeAirM3PerS)),
+		freeAirM3PerYear: sum(airM3) * isoToShown,
 		...(total.energyKwhPerYear !== undefined && { energyKwhPerYear: total.energyKwhPerYear }),
 		...(total.costMinorPerYear !== undefined && { costMinorPerYear: total.costMinorPerYear }),
 		...(total.co2KgPerYear !== undefined && { co2KgPerYear: total.co2KgPerYear })
@@ -121,7 +137,7 @@ function quickBeside(
 	const costs = leakCosts(survey, years.value, undefined);
 	return {
 		quickTotals: {
-			energyKwhPerYear: sum(years.value.map(({ energyKwh }) => energyKwh ?? 0)),
+			energyKwhPerYear: sum(column(years.value, ({ energyKwh }) => energyKwh ?? 0)),
 			...(costs.ok && { costMinorPerYear: costs.value.totalMinor })
 		}
 	};
@@ -133,14 +149,40 @@ interface Yearly {
 	readonly co2KgPerYear: number | undefined;
 }
 
-const made = new WeakMap<WeighedLeak, LeakAssessment>();
+/** What the pass before left behind; nothing of it changes a figure. */
+interface Memory {
+	/** Rows of the survey's table, worst first. */
+	order: Float64Array;
+	/** By row. */
+	readonly from: (WeighedLeak | undefined)[];
+	readonly made: (LeakAssessment | undefined)[];
+}
+
+/** By the states that were asked for: different rooms ask for different ones in turn. */
+const memories = new Map<string, Memory>();
+
+function memoryOf(states: readonly LeakState[]): Memory {
+	const key = states.join(' ');
+	let memory = memories.get(key);
+	if (!memory) {
+		memory = { order: new Float64Array(0), from: [], made: [] };
+		memories.set(key, memory);
+	}
+	return memory;
+}
 
 /**
  * One leak's figures. As long as they stay the same they are the same object: after an edit of one
  * leak the others need not be made again, nor drawn again.
  */
-function leakAssessment(stated: StatedLeak, rank: number, yearly: Yearly): LeakAssessment {
-	const before = made.get(stated.at);
+function leakAssessment(
+	{ from, made }: Memory,
+	stated: StatedLeak,
+	rank: number,
+	yearly: Yearly
+): LeakAssessment {
+	const { row } = stated;
+	const before = from[row] === stated.at ? made[row] : undefined;
 	if (
 		before?.rank === rank &&
 		before.state === stated.state &&
@@ -150,7 +192,8 @@ function leakAssessment(stated: StatedLeak, rank: number, yearly: Yearly): LeakA
 	)
 		return before;
 	const figures = newLeakAssessment(stated, rank, yearly);
-	made.set(stated.at, figures);
+	from[row] = stated.at;
+	made[row] = figures;
 	return figures;
 }
 
@@ -179,32 +222,14 @@ function newLeakAssessment(
 	return figures;
 }
 
-/** Worst first: by money where it is known, else by energy, else by air a year; ties by tag. */
-function rankedOrder(
-	weighed: readonly StatedLeak[],
-	years: readonly LeakYear[],
-	costs: readonly number[] | undefined
-): readonly number[] {
-	const energy = Float64Array.from(years, ({ energyKwh }) => energyKwh ?? 0);
-	const air = Float64Array.from(years, ({ freeAirM3 }) => freeAirM3);
-	const by = (values: ArrayLike<number>, a: number, b: number) =>
-		(values[b] ?? 0) - (values[a] ?? 0);
-	// Sorting what is nearly sorted is quick, and an edit moves few leaks.
-	if (lastOrder.length !== weighed.length) lastOrder = Array.from(weighed.keys());
-	lastOrder = lastOrder.toSorted(
-		(a, b) =>
-			(costs ? by(costs, a, b) : 0) ||
-			by(energy, a, b) ||
-			by(air, a, b) ||
-			(weighed[a]?.at.leak.tag ?? 0) - (weighed[b]?.at.leak.tag ?? 0)
-	);
-	return lastOrder;
-}
-
-let lastOrder: readonly number[] = [];
-
-function sum(values: readonly number[]): number {
+function sum(values: Float64Array): number {
 	let total = 0;
 	for (const value of values) total += value;
 	return total;
+}
+
+function column<T>(items: ArrayLike<T>, part: (item: T) => number): Float64Array {
+	const values = new Float64Array(items.length);
+	for (let i = 0; i < values.length; i++) values[i] = part(items[i]!);
+	return values;
 }

@@ -63,7 +63,10 @@ export function quickYears(
 		if (!power.ok) return power;
 		const energy = energyKwh(power.value, leak.hours.value);
 		if (!energy.ok) return energy;
-		years.push({ energyKwh: energy.value, freeAirM3: freeAirAYear(leak, air) });
+		years.push({
+			energyKwh: energy.value,
+			freeAirM3: flow * leak.hours.value * SECONDS_PER_HOUR
+		});
 	}
 	return ok(years);
 }

@@ -1,12 +1,17 @@
 import type { SiteAir } from '../air/gas-state.ts';
 import { leakState, sightingIn, type LeakState } from '../survey/leak-state.ts';
-import type { Survey } from '../survey/schema.ts';
+import type { Leak, Survey } from '../survey/schema.ts';
 import { ok, type Result } from '../units/result.ts';
 import type { Unweighed } from './assessment.ts';
 import { sectionOf } from './leak-inputs.ts';
 import { siteConditions } from './site-conditions.ts';
 import { pressurisedHours, stationYear } from './station-year.ts';
-import { weighingConditions, weighLeakOnce, type WeighedLeak } from './weigh-leak.ts';
+import {
+	weighingConditions,
+	weighLeakOnce,
+	type WeighedLeak,
+	type WeighingConditions
+} from './weigh-leak.ts';
 
 /** What leaks at the end of the round: all that was found and is not mended. */
 export const WASTING: readonly LeakState[] = ['leaking'];
@@ -16,6 +21,8 @@ export const MENDED: readonly LeakState[] = ['mended', 'tight'];
 export interface StatedLeak {
 	readonly state: LeakState;
 	readonly at: WeighedLeak;
+	/** Its place in the survey's table of leaks. */
+	readonly row: number;
 }
 
 /** The leaks of one round with their flows, before anything is priced. */
@@ -38,19 +45,70 @@ export function weighRound(
 	const conditions = air.ok
 		? ok(weighingConditions(survey, air.value, hoursOfSchedule(survey, air.value)))
 		: air;
-
-	for (const leak of Object.values(survey.leaks)) {
-		if (leak.removed) continue;
-		const sighting = sightingIn(leak, roundId);
-		const state = leakState(leak, roundId);
-		if (sighting?.state !== 'leaking' || !states.includes(state)) continue;
-		const result = conditions.ok
-			? weighLeakOnce(leak, sighting, sectionOf(survey, leak), conditions.value)
-			: conditions;
-		if (result.ok) weighed.push({ state, at: result.value });
-		else unweighed.push({ leakId: leak.id, tag: leak.tag, refusal: result.error });
+	for (const found of foundInRound(survey, roundId, conditions)) {
+		if (!found || !states.includes(found.state)) continue;
+		if ('at' in found) weighed.push(found);
+		else unweighed.push(found.unweighed);
 	}
 	return { air, weighed, unweighed: unweighed.sort((a, b) => a.tag - b.tag) };
+}
+
+/** A leak seen leaking, weighed or with the reason why not. */
+type Found = StatedLeak | { readonly state: LeakState; readonly unweighed: Unweighed };
+
+interface Pass {
+	readonly roundId: string;
+	readonly sections: Survey['sections'];
+	readonly conditions: WeighingConditions;
+	readonly leaks: readonly Leak[];
+	readonly found: readonly (Found | undefined)[];
+}
+
+let latest: Pass | undefined;
+
+/**
+ * What the walk of a round found, row by row of the survey's table; nothing for a row that was not
+ * seen leaking. A row whose leak is the same object as in the pass before is the same row again.
+ */
+function foundInRound(
+	survey: Survey,
+	roundId: string,
+	conditions: Result<WeighingConditions>
+): Pass['found'] {
+	const leaks = Object.values(survey.leaks);
+	if (!conditions.ok)
+		return leaks.map((leak, row) => foundAt(survey, roundId, conditions, leak, row));
+	const same =
+		latest?.roundId === roundId &&
+		latest.sections === survey.sections &&
+		latest.conditions === conditions.value;
+	const before = same ? latest : undefined;
+	const found = leaks.map((leak, row) =>
+		before?.leaks[row] === leak
+			? before.found[row]
+			: foundAt(survey, roundId, conditions, leak, row)
+	);
+	latest = { roundId, sections: survey.sections, conditions: conditions.value, leaks, found };
+	return found;
+}
+
+function foundAt(
+	survey: Survey,
+	roundId: string,
+	conditions: Result<WeighingConditions>,
+	leak: Leak,
+	row: number
+): Found | undefined {
+	if (leak.removed) return undefined;
+	const sighting = sightingIn(leak, roundId);
+	if (sighting?.state !== 'leaking') return undefined;
+	const state = leakState(leak, roundId);
+	const result = conditions.ok
+		? weighLeakOnce(leak, sighting, sectionOf(survey, leak), conditions.value)
+		: conditions;
+	return result.ok
+		? { state, at: result.value, row }
+		: { state, unweighed: { leakId: leak.id, tag: leak.tag, refusal: result.error } };
 }
 
 /** Hours a year under pressure by the station's week, when the survey has one that can be read. */
