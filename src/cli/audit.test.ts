@@ -215,7 +215,13 @@ describe('audit', () => {
 	it('weighs the latest round, or the one that is asked for by name or id', async () => {
 		const whole = survey([leak(1, 2, 7)]);
 		const later = { id: 'round-2', name: 'Second', startedAt: '2026-03-05T08:00:00Z' };
-		const files = file({ ...whole, rounds: { ...whole.rounds, [later.id]: later } });
+		const first = leak(1, 2, 7);
+		const tight = { state: 'tight', seenAt: '2026-03-05T09:00:00Z' } as const;
+		const files = file({
+			...whole,
+			rounds: { ...whole.rounds, [later.id]: later },
+			leaks: { [first.id]: { ...first, sightings: { ...first.sightings, [later.id]: tight } } }
+		});
 		const ask = async (...round: string[]) =>
 			(await answered<Audit>(['audit', 'a.json', ...round], files)).totals['leakCount'];
 		expect(await ask()).toBe(0);

@@ -1,4 +1,5 @@
-import { latestRound, leaksInOrder, leakState } from '#lib/core/survey/leak-state.ts';
+import { latestRound, leaksInOrder } from '#lib/core/survey/leak-state.ts';
+import { knownLeak, roundsUntil } from '#lib/core/survey/standing.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import type { SiteBatch } from '#lib/storage/port.ts';
 
@@ -6,7 +7,8 @@ import type { SiteBatch } from '#lib/storage/port.ts';
 export function aboutSite(survey: Survey, updatedAt: string): SiteBatch['about'] {
 	const round = latestRound(survey);
 	const leaks = leaksInOrder(survey);
-	const states = leaks.map((leak) => (round ? leakState(leak, round.id) : 'unseen'));
+	const rounds = round ? roundsUntil(survey, round.id) : [];
+	const states = leaks.map((leak) => knownLeak(leak, rounds).state);
 	const count = (wanted: string): number => states.filter((state) => state === wanted).length;
 	return {
 		name: survey.site.name,

@@ -1,7 +1,8 @@
 import type { BridgeBar } from '#lib/core/prove/bridge.ts';
 import type { Routine } from '#lib/core/prove/conditions.ts';
 import type { Agreement } from '#lib/core/prove/measured.ts';
-import type { Fate, Standing } from '#lib/core/prove/standing.ts';
+import type { Fate } from '#lib/core/prove/fate.ts';
+import type { Standing } from '#lib/core/survey/standing.ts';
 
 /** What became of a leak between two rounds, in words. */
 export const FATE_WORDS: Readonly<Record<Fate, string>> = {

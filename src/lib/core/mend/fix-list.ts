@@ -1,7 +1,8 @@
 import { find } from '../survey/ids.ts';
-import { leakState, leaksInOrder, mendingIn, type LeakState } from '../survey/leak-state.ts';
+import { leaksInOrder, mendingIn, type LeakState } from '../survey/leak-state.ts';
 import { STARTING_ACTION, type Action, type Hazard, type Part } from '../survey/parts.ts';
 import type { Leak, Mending, Section, ShutdownWindow, Survey } from '../survey/schema.ts';
+import { knownLeak, roundsUntil } from '../survey/standing.ts';
 import type { Assessment, LeakAssessment } from '../weigh/assessment.ts';
 import type { Joule } from '../units/quantity.ts';
 import type { Refusal } from '../units/result.ts';
@@ -22,7 +23,7 @@ export interface FixJob {
 	readonly action: Action;
 	readonly hazards: readonly Hazard[];
 	readonly state: LeakState;
-	/** Mended or tight in this round: shown, but no longer work. */
+	/** Mended or tight in this round, or before it and not looked at since: shown, but no longer work. */
 	readonly done: boolean;
 	/** A pressure vessel, or anything to be taken out of service: first, whatever it costs. */
 	readonly pinnedFirst: boolean;
@@ -91,17 +92,11 @@ export function fixList(
 	const weighed = new Map(assessment.leaks.map((leak) => [leak.leakId, leak]));
 	const refused = new Map(assessment.unweighed.map((leak) => [leak.leakId, leak.refusal]));
 	const planned = plannedWindows(survey);
+	const roundIds = roundsUntil(survey, assessment.roundId);
 	const all = leaksInOrder(survey).map((leak) => {
 		const section = standing(find(survey.sections, leak.sectionId));
 		const windowId = planned.get(leak.id);
-		const job = fixJob(
-			survey,
-			leak,
-			section,
-			assessment.roundId,
-			weighed.get(leak.id),
-			refused.get(leak.id)
-		);
+		const job = fixJob(survey, leak, section, roundIds, weighed.get(leak.id), refused.get(leak.id));
 		return { section, job: windowId === undefined ? job : { ...job, windowId } };
 	});
 	const groups =
@@ -153,11 +148,12 @@ function fixJob(
 	survey: Survey,
 	leak: Leak,
 	section: Section | undefined,
-	roundId: string,
+	roundIds: readonly string[],
 	weighed: LeakAssessment | undefined,
 	unweighed: Refusal | undefined
 ): FixJob {
-	const state = leakState(leak, roundId);
+	const roundId = roundIds.at(-1) ?? '';
+	const { state } = knownLeak(leak, roundIds);
 	const action = leak.action ?? STARTING_ACTION[leak.part];
 	const cost = weighed?.costMinorPerYear;
 	return {

@@ -1,4 +1,4 @@
-import type { Fate } from './standing.ts';
+import type { Fate } from './fate.ts';
 
 /** The steps from what leaked before to what leaks after, and the savings that lie in them. */
 export const TERMS = [

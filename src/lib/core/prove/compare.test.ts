@@ -14,7 +14,8 @@ import { assess } from '../weigh/assess.ts';
 import { TERMS } from './bridge.ts';
 import { compareRounds, type Comparison } from './compare.ts';
 import { conditionsOf } from './conditions.ts';
-import { fateOf, standings } from './standing.ts';
+import { standings } from '../survey/standing.ts';
+import { fateOf } from './fate.ts';
 
 function compared(survey: Survey): Comparison {
 	const found = compareRounds(survey, BEFORE, AFTER);

@@ -8,7 +8,7 @@ import { bridgeTerms, emptySums, TERMS, type Term } from './bridge.ts';
 import { byHand, routineSteps, type HandAdjustment, type RoutineAdjustment } from './adjust.ts';
 import { surveyIn } from './conditions.ts';
 import { groundOf, pairLeaks, type PairedLeaks } from './paired-leaks.ts';
-import type { Fate } from './standing.ts';
+import type { Fate } from './fate.ts';
 import { worthOf, type Worth } from './worth.ts';
 
 /** One leak's line of the comparison; a side where it did not leak is absent. */

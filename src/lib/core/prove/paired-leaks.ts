@@ -16,7 +16,8 @@ import {
 	type WeighingConditions
 } from '../weigh/weigh-leak.ts';
 import { hoursOfSchedule } from '../weigh/weigh-round.ts';
-import { fateOf, standings, type Fate, type FateOfLeak, type Reading } from './standing.ts';
+import { standings } from '../survey/standing.ts';
+import { fateOf, type Fate, type FateOfLeak, type Reading } from './fate.ts';
 
 /** A survey's site air and what weighing its leaks needs, found once. */
 export interface Ground {

@@ -4,7 +4,7 @@ import { leaksInOrder, roundsInOrder } from '../survey/leak-state.ts';
 import { STARTING_ACTION, type Action, type Part } from '../survey/parts.ts';
 import type { Round, Survey } from '../survey/schema.ts';
 import type { Comparison } from './compare.ts';
-import { standings } from './standing.ts';
+import { standings } from '../survey/standing.ts';
 
 const DAYS_PER_YEAR = 365.25;
 const HOURS_PER_DAY = 24;

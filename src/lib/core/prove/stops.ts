@@ -2,7 +2,7 @@ import { find } from '../survey/ids.ts';
 import { leaksInOrder, roundsInOrder, sightingIn } from '../survey/leak-state.ts';
 import type { CommandBody } from '../survey/command.ts';
 import type { Leak, PlanPoint, Sighting, Survey } from '../survey/schema.ts';
-import { standings, type RoundStanding, type Standing } from './standing.ts';
+import { standings, type RoundStanding, type Standing } from '../survey/standing.ts';
 
 /** What is answered at a stop. */
 export type StopOutcome = Sighting['state'];

@@ -1,6 +1,7 @@
 import type { SiteAir } from '../air/gas-state.ts';
-import { leakState, sightingIn, type LeakState } from '../survey/leak-state.ts';
+import type { LeakState } from '../survey/leak-state.ts';
 import type { Leak, Survey } from '../survey/schema.ts';
+import { knownLeak, roundsUntil } from '../survey/standing.ts';
 import { ok, type Result } from '../units/result.ts';
 import type { Unweighed } from './assessment.ts';
 import { sectionOf } from './leak-inputs.ts';
@@ -13,7 +14,7 @@ import {
 	type WeighingConditions
 } from './weigh-leak.ts';
 
-/** What leaks at the end of the round: all that was found and is not mended. */
+/** What leaks at the end of the round: all that is known to leak and is not mended. */
 export const WASTING: readonly LeakState[] = ['leaking'];
 /** What was mended in the round, re-soaped or not. */
 export const MENDED: readonly LeakState[] = ['mended', 'tight'];
@@ -53,11 +54,12 @@ export function weighRound(
 	return { air, weighed, unweighed: unweighed.sort((a, b) => a.tag - b.tag) };
 }
 
-/** A leak seen leaking, weighed or with the reason why not. */
+/** A leak known to leak or to have leaked, weighed or with the reason why not. */
 type Found = StatedLeak | { readonly state: LeakState; readonly unweighed: Unweighed };
 
 interface Pass {
 	readonly roundId: string;
+	readonly rounds: Survey['rounds'];
 	readonly sections: Survey['sections'];
 	readonly conditions: WeighingConditions;
 	readonly leaks: readonly Leak[];
@@ -67,8 +69,8 @@ interface Pass {
 let latest: Pass | undefined;
 
 /**
- * What the walk of a round found, row by row of the survey's table; nothing for a row that was not
- * seen leaking. A row whose leak is the same object as in the pass before is the same row again.
+ * What is known in a round, row by row of the survey's table; nothing for a row that has no
+ * reading. A row whose leak is the same object as in the pass before is the same row again.
  */
 function foundInRound(
 	survey: Survey,
@@ -76,35 +78,37 @@ function foundInRound(
 	conditions: Result<WeighingConditions>
 ): Pass['found'] {
 	const leaks = Object.values(survey.leaks);
+	const roundIds = roundsUntil(survey, roundId);
 	if (!conditions.ok)
-		return leaks.map((leak, row) => foundAt(survey, roundId, conditions, leak, row));
+		return leaks.map((leak, row) => foundAt(survey, roundIds, conditions, leak, row));
 	const same =
 		latest?.roundId === roundId &&
+		latest.rounds === survey.rounds &&
 		latest.sections === survey.sections &&
 		latest.conditions === conditions.value;
 	const before = same ? latest : undefined;
 	const found = leaks.map((leak, row) =>
 		before?.leaks[row] === leak
 			? before.found[row]
-			: foundAt(survey, roundId, conditions, leak, row)
+			: foundAt(survey, roundIds, conditions, leak, row)
 	);
-	latest = { roundId, sections: survey.sections, conditions: conditions.value, leaks, found };
+	const { rounds, sections } = survey;
+	latest = { roundId, rounds, sections, conditions: conditions.value, leaks, found };
 	return found;
 }
 
 function foundAt(
 	survey: Survey,
-	roundId: string,
+	roundIds: readonly string[],
 	conditions: Result<WeighingConditions>,
 	leak: Leak,
 	row: number
 ): Found | undefined {
 	if (leak.removed) return undefined;
-	const sighting = sightingIn(leak, roundId);
-	if (sighting?.state !== 'leaking') return undefined;
-	const state = leakState(leak, roundId);
+	const { state, reading } = knownLeak(leak, roundIds);
+	if (!reading) return undefined;
 	const result = conditions.ok
-		? weighLeakOnce(leak, sighting, sectionOf(survey, leak), conditions.value)
+		? weighLeakOnce(leak, reading, sectionOf(survey, leak), conditions.value)
 		: conditions;
 	return result.ok
 		? { state, at: result.value, row }

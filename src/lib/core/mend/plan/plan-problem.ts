@@ -1,7 +1,8 @@
 import { toMinor } from '../../money/currency.ts';
 import { find } from '../../survey/ids.ts';
 import { hoursBetween } from '../../survey/instants.ts';
-import { leakState, leaksInOrder } from '../../survey/leak-state.ts';
+import { leaksInOrder } from '../../survey/leak-state.ts';
+import { knownLeak, roundsUntil } from '../../survey/standing.ts';
 import type { Leak, ShutdownWindow, Survey } from '../../survey/schema.ts';
 import { ok, refuse, type Result } from '../../units/result.ts';
 import type { Assessment } from '../../weigh/assessment.ts';
@@ -56,10 +57,11 @@ export function planProblem(survey: Survey, assessment: Assessment): Result<Aske
 
 	const weighed = new Map(assessment.leaks.map((leak) => [leak.leakId, leak]));
 	const sections = new Sections(survey);
+	const roundIds = roundsUntil(survey, assessment.roundId);
 	const notAsked: AskedPlan['notAsked'][number][] = [];
 	const jobs: (PlanJob & { readonly first: boolean })[] = [];
 	for (const leak of leaksInOrder(survey)) {
-		if (leakState(leak, assessment.roundId) !== 'leaking') continue;
+		if (knownLeak(leak, roundIds).state !== 'leaking') continue;
 		const work = jobWork(leak, survey);
 		const leaving = (why: NotAsked) => notAsked.push({ leakId: leak.id, why });
 		const cost = weighed.get(leak.id)?.costMinorPerYear;
