@@ -5,6 +5,7 @@ import { readySharedErrors, type SharedErrors } from '../weigh/uncertainty/share
 import { scaled, spreadOfSorted, type Spread } from '../weigh/uncertainty/spread.ts';
 import type { WeighedLeak } from '../weigh/weigh-leak.ts';
 import { siteConditions } from '../weigh/site-conditions.ts';
+import { bundled, type BundledLeaks, type Loadings, type Sides } from './bundles.ts';
 import { bridgeTerms, emptySums, FATES, TERMS, type FateSums, type Term } from './bridge.ts';
 import type { Comparison } from './compare.ts';
 import { surveyIn } from './conditions.ts';
@@ -29,6 +30,8 @@ export interface SpreadOptions {
 	readonly seed?: number;
 	readonly draws?: number;
 	readonly shared?: SharedErrors;
+	/** So many leaks are still drawn each by itself. */
+	readonly singlyUpTo?: number;
 }
 
 /** Above so many leaks fewer draws do: independent errors average out. */
@@ -37,13 +40,6 @@ const DRAWS = { few: 4000, many: 1000 } as const;
 const GAUGE = KINDS.length;
 const SHARED = GAUGE + 1;
 const QUANTITIES = ['massFlow', 'energyKwh', 'costMinor'] as const;
-
-interface Loadings {
-	readonly kind: Uint8Array;
-	readonly own: Float64Array;
-	readonly method: Float64Array;
-	readonly gauge: Float64Array;
-}
 
 /**
  * The 90 % interval of every term, drawn with the errors of both rounds together: a method's and the
@@ -55,7 +51,7 @@ interface Loadings {
 export function comparisonSpread(
 	survey: Survey,
 	comparison: Comparison,
-	{ seed = 1, draws, shared = {} }: SpreadOptions = {}
+	{ seed = 1, draws, shared = {}, singlyUpTo = MANY }: SpreadOptions = {}
 ): Result<ComparisonSpread> {
 	const errors = readySharedErrors(shared);
 	if (!errors.ok) return errors;
@@ -89,46 +85,39 @@ export function comparisonSpread(
 	const after = loadingsOf((pair) => pair.after);
 	if (!after.ok) return after;
 	const usual = pairs.length > MANY ? DRAWS.many : DRAWS.few;
-	return ok(draw(comparison, before.value, after.value, seed, draws ?? usual));
+	return ok(
+		draw(comparison, before.value, after.value, { seed, draws: draws ?? usual, singlyUpTo })
+	);
 }
 
 function draw(
 	{ paired: { pairs }, worth }: Comparison,
 	before: Loadings,
 	after: Loadings,
-	seed: number,
-	draws: number
+	{ seed, draws, singlyUpTo }: Required<Omit<SpreadOptions, 'shared'>>
 ): ComparisonSpread {
 	const n = pairs.length;
-	const fates = Uint8Array.from(pairs, ({ fate }) => FATES.indexOf(fate));
-	const same = Uint8Array.from(pairs, ({ sameReading }) => (sameReading ? 1 : 0));
+	const sides: Sides = {
+		fate: Uint8Array.from(pairs, ({ fate }) => FATES.indexOf(fate)),
+		same: Uint8Array.from(pairs, ({ sameReading }) => (sameReading ? 1 : 0)),
+		was: QUANTITIES.map((quantity) => worth.before[quantity]),
+		is: QUANTITIES.map((quantity) => worth.after[quantity]),
+		before,
+		after
+	};
+	const { singles, bundles } =
+		n > singlyUpTo ? bundled(sides) : { singles: Array.from(sides.fate.keys()), bundles: [] };
 	const random = randomFrom(seed);
-	const normals = new Float64Array(SHARED + 2 * n);
+	const normals = new Float64Array(SHARED + 2 * singles.length + bundles.length);
 	const sums = new Float64Array(QUANTITIES.length * FATES.length * 2);
 	const drawn = QUANTITIES.map(() => TERMS.map(() => new Float64Array(draws)));
-	const was = QUANTITIES.map((quantity) => worth.before[quantity]);
-	const is = QUANTITIES.map((quantity) => worth.after[quantity]);
-	const factor = (of: Loadings, i: number, own: number): number =>
-		Math.exp(
-			of.own[i]! * own + of.method[i]! * normals[of.kind[i]!]! + of.gauge[i]! * normals[GAUGE]!
-		);
 
 	const fateSums = emptySums();
 	for (let d = 0; d < draws; d++) {
 		random.fillNormals(normals, normals.length);
 		sums.fill(0);
-		for (let i = 0; i < n; i++) {
-			const own = normals[SHARED + i]!;
-			const at = fates[i]! * 2;
-			const left = was[0]![i]! > 0 ? factor(before, i, own) : 0;
-			const right =
-				is[0]![i]! > 0 ? (same[i] ? left : factor(after, i, normals[SHARED + n + i]!)) : 0;
-			for (let q = 0; q < QUANTITIES.length; q++) {
-				const place = q * FATES.length * 2 + at;
-				sums[place]! += was[q]![i]! * left;
-				sums[place + 1]! += is[q]![i]! * right;
-			}
-		}
+		addSingles(sums, singles, sides, normals);
+		addBundles(sums, bundles, normals, SHARED + 2 * singles.length);
 		for (let q = 0; q < QUANTITIES.length; q++) {
 			takeSums(sums, q, fateSums);
 			const terms = bridgeTerms(fateSums);
@@ -156,6 +145,53 @@ function draw(
 		) as Record<Term, TermSpread>,
 		avoidedFlow: drawn[0]![TERMS.indexOf('avoided')]!
 	};
+}
+
+/** Leaks that are drawn each by itself, by quantity and fate, before and after. */
+function addSingles(
+	sums: Float64Array,
+	singles: BundledLeaks['singles'],
+	{ fate, same, was, is, before, after }: Sides,
+	normals: Float64Array
+): void {
+	const factor = (of: Loadings, i: number, own: number): number =>
+		Math.exp(
+			of.own[i]! * own + of.method[i]! * normals[of.kind[i]!]! + of.gauge[i]! * normals[GAUGE]!
+		);
+	for (let k = 0; k < singles.length; k++) {
+		const i = singles[k]!;
+		const left = was[0]![i]! > 0 ? factor(before, i, normals[SHARED + k]!) : 0;
+		const right =
+			is[0]![i]! > 0
+				? same[i]
+					? left
+					: factor(after, i, normals[SHARED + singles.length + k]!)
+				: 0;
+		for (let q = 0; q < QUANTITIES.length; q++) {
+			const place = (q * FATES.length + fate[i]!) * 2;
+			sums[place]! += was[q]![i]! * left;
+			sums[place + 1]! += is[q]![i]! * right;
+		}
+	}
+}
+
+/** Leaks whose own errors are drawn together; a sum that comes out below zero is nothing. */
+function addBundles(
+	sums: Float64Array,
+	bundles: BundledLeaks['bundles'],
+	normals: Float64Array,
+	first: number
+): void {
+	for (let b = 0; b < bundles.length; b++) {
+		const { fate, kind, method, gauge, mean, deviation } = bundles[b]!;
+		const own = normals[first + b]!;
+		const shared = Math.exp(method * normals[kind]! + gauge * normals[GAUGE]!);
+		for (let q = 0; q < QUANTITIES.length; q++)
+			for (let side = 0; side < 2; side++) {
+				const sum = mean[2 * q + side]! + deviation[2 * q + side]! * own;
+				sums[(q * FATES.length + fate) * 2 + side]! += shared * Math.max(0, sum);
+			}
+	}
 }
 
 function takeSums(sums: Float64Array, quantity: number, into: FateSums): void {
