@@ -87,7 +87,7 @@ export const REFUSAL_SENTENCES: Readonly<Record<string, string>> = {
 	'logger-too-long':
 		'The recording is too long[: more than {most} rows]. Export a shorter time, or a row less often.',
 	'logger-no-cycles':
-		'No machine that loads and unloads was found in this column. Choose another column or a longer recording; a machine that changes its speed shows no cycles.',
+		'No machine that loads and unloads was found in this column. Choose another column or a longer recording. A machine that changes its speed shows no cycles: let the network bleed down instead, or pump it up.',
 	'logger-unreadable':
 		'The file could not be read to its end. Copy it to this device and open it again.',
 	'logger-column-unknown':
