@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
+import { photoWithPlace } from '../story/photo-with-place.ts';
 import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
 import { times } from './long.ts';
 
@@ -25,6 +26,10 @@ async function write(page: Page, text: string): Promise<void> {
 
 async function newSite(page: Page): Promise<void> {
 	await page.goto(appUrl);
+	await startSite(page);
+}
+
+async function startSite(page: Page): Promise<void> {
 	await page.getByRole('button', { name: 'New site' }).click();
 	await page.getByRole('textbox').first().fill('Tonwerk Nord');
 	await page.getByRole('combobox', { name: 'Currency' }).selectOption('EUR');
@@ -77,7 +82,7 @@ describe('a browser that keeps nothing', () => {
 		['throws when it is asked', 'throws'],
 		['never answers', 'hangs'],
 		['has no database at all', 'absent']
-	])('and %s says so plainly, and shows its pages', async (_, how) => {
+	])('and %s says so plainly, and serves for a visit that ends in a file', async (_, how) => {
 		context = await freshProfile(browser, { serviceWorkers: 'block' });
 		await context.addInitScript((fault: string) => {
 			if (fault === 'absent') {
@@ -97,6 +102,26 @@ describe('a browser that keeps nothing', () => {
 			.getByRole('alert')
 			.filter({ hasText: 'leave private browsing' })
 			.waitFor({ timeout: 30_000 });
+		await startSite(page);
+		await page.getByText('NOT saved').waitFor();
+		await write(page, 'only in memory');
+		await goTo(page, 'Walk');
+		await page.getByRole('button', { name: 'Add a leak without the plan' }).click();
+		await page.locator('input[capture]').setInputFiles(await photoWithPlace(page));
+		await page.getByAltText(/^Photo 1/).waitFor();
+		await page.getByRole('button', { name: 'Pin leak 1, size it later' }).click();
+		await page.getByRole('heading', { level: 2, name: '1 leak' }).waitFor();
+		// The list and the places share what is in memory.
+		await page.getByRole('link', { name: /^All sites/ }).click();
+		await page.getByText('Tonwerk Nord').first().waitFor();
+		await page
+			.getByRole('link', { name: /Tonwerk/ })
+			.first()
+			.click();
+		const { survey, missingBlobs } = await fileFrom(page, 'Save everything to a file now');
+		expect(survey.site.note).toBe('only in memory');
+		expect(Object.values(Object.values(survey.leaks)[0]?.photos ?? {})).toHaveLength(1);
+		expect(missingBlobs).toEqual([]);
 		await page.goto(`${appUrl}walk?site=site-gone`);
 		await page.getByRole('heading', { name: 'This site cannot be opened' }).waitFor(SLOW);
 		await page.goto(`${appUrl}method`);

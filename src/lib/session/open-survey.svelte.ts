@@ -76,9 +76,10 @@ export class OpenSurvey {
 		this.#identity = identity;
 		this.#log = log;
 		this.#onClose = onClose;
+		this.saveState = this.#lasting(this.saveState);
 		this.#queue = new WriteQueue(store, this.siteId, {
 			about: () => aboutSite(this.survey, identity.now()),
-			onState: (state) => (this.saveState = state),
+			onState: (state) => (this.saveState = this.#lasting(state)),
 			onSaved: (commands) => {
 				this.#tabs.tell(commands);
 				afterSave?.();
@@ -192,6 +193,13 @@ export class OpenSurvey {
 		if (log.ok) await this.#take(log.value);
 	}
 
+	/** Whether something would be lost with the page that is in no file either. */
+	get atRisk(): boolean {
+		return (
+			this.saveState.kind !== 'saved' && this.commandCount > (this.lastFile?.commandCount ?? 0)
+		);
+	}
+
 	/** Lets go of it; what is not on the disk yet is still written. */
 	close(): Promise<void> {
 		return this.#onClose();
@@ -201,6 +209,13 @@ export class OpenSurvey {
 	end(): void {
 		this.#addresses.giveBack();
 		this.#tabs.close();
+	}
+
+	/** What is written where it does not last is not saved. */
+	#lasting(state: SaveState): SaveState {
+		return state.kind === 'saved' && !this.#store.lasting
+			? { kind: 'not-saved', refusal: { code: 'storage-unavailable' } }
+			: state;
 	}
 
 	#append(entries: readonly Entry[], blobs: readonly StoredBlob[] = []): Result<null> {

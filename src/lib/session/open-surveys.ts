@@ -1,5 +1,5 @@
 import { readLog } from '#lib/core/survey/log.ts';
-import { ok, type Result } from '#lib/core/units/result.ts';
+import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import type { SurveyStore } from '#lib/storage/port.ts';
 import { newId, now } from './identity.ts';
 import { OpenSurvey } from './open-survey.svelte.ts';
@@ -26,7 +26,11 @@ export class OpenSurveys {
 		const device = await this.#store.ownDevice(newId('device'));
 		if (!device.ok) return device;
 		const stored = await this.#store.openSite(siteId);
-		if (!stored.ok) return stored;
+		if (!stored.ok) {
+			// What is not in memory may well be on the disk.
+			const hidden = stored.error.code === 'site-unknown' && !this.#store.lasting;
+			return hidden ? refuse('storage-unavailable') : stored;
+		}
 		const read = readLog(stored.value.tail);
 		const log = WorkingLog.from(stored.value.checkpoint, read.commands);
 		if (!log.ok) return log;
@@ -69,7 +73,7 @@ export class OpenSurveys {
 			if (persisted) for (const survey of each()) void survey.refresh();
 		});
 		window.addEventListener('beforeunload', (event) => {
-			if (each().some(({ saveState }) => saveState.kind !== 'saved')) event.preventDefault();
+			if (each().some(({ atRisk }) => atRisk)) event.preventDefault();
 		});
 	}
 }

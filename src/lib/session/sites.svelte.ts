@@ -10,11 +10,14 @@ import type { OpenSurvey } from './open-survey.svelte.ts';
 import { OpenSurveys } from './open-surveys.ts';
 import { storageHealth } from './storage-health.svelte.ts';
 import type { FileTaken } from './take-file.ts';
+import { VisitStore } from './visit-store.ts';
 
 /** The sites on this device. */
 export class Sites {
 	/** Those that are not removed, the last changed first; as they were when last loaded. */
 	list = $state.raw<readonly SiteSummary[]>([]);
+	/** This browser lets the page keep nothing: what is recorded lasts as long as the page. */
+	onlyInMemory = $state(false);
 	/** Why the list could not be read. */
 	problem = $state.raw<Refusal>();
 
@@ -95,7 +98,9 @@ export class Sites {
 }
 
 /** The sites of this browser. */
-export const sites = new Sites(new IndexedDbStore());
+export const sites = new Sites(
+	new VisitStore(new IndexedDbStore(), () => (sites.onlyInMemory = true))
+);
 
 /** Opens a site; let it go with its `close()`. */
 export const openSite = (siteId: string): Promise<Result<OpenSurvey>> => sites.open(siteId);

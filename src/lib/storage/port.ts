@@ -71,6 +71,8 @@ export interface SiteBatch {
  * `storage-full`, `write-failed`, `read-failed` or `site-unknown`.
  */
 export interface SurveyStore {
+	/** Whether what was written outlives the page. */
+	readonly lasting: boolean;
 	/** This device's name in logs: the one kept, else the one given, which is kept from then on. */
 	ownDevice(made: string): Promise<Result<string>>;
 	listSites(): Promise<Result<readonly SiteSummary[]>>;

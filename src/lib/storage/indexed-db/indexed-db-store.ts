@@ -24,6 +24,7 @@ const MS_PER_RECORD = 5;
 
 /** Keeps surveys in the browser's database. Every write is one transaction, over when it is on disk. */
 export class IndexedDbStore implements SurveyStore {
+	readonly lasting = true;
 	readonly #connection: Connection;
 
 	/** @param waitsMs before each new try on a connection that was lost */

@@ -8,6 +8,8 @@ const Bytes = z.custom<Uint8Array<ArrayBuffer>>((value) => value instanceof Uint
 
 /** A half-entered leak as it is kept; a newer version of the app may not know what an older one kept. */
 export const KeptDraft = z.object({
+	/** What the leak will be called once it is pinned. */
+	leakId: Id.optional(),
 	draft: z.object({
 		planId: Id.optional(),
 		at: PlanPoint.optional(),

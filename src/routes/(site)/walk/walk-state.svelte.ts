@@ -46,6 +46,8 @@ export class Walk {
 	said = $state('');
 	photoBusy = $state(false);
 	photoRefused = $state<string>();
+	/** What the leak that is being entered will be called: pinned once, it is not entered again. */
+	#draftId = newId('leak');
 	#looked = false;
 	#lastPin: { readonly at: PlanPoint; readonly time: number } | undefined;
 
@@ -72,6 +74,10 @@ export class Walk {
 		const read = KeptDraft.safeParse(await keptDraft(this.#site.open.siteId));
 		this.#looked = true;
 		if (!read.success || this.draft) return false;
+		const { leakId } = read.data;
+		// Its pinning reached the disk, and the page ended before the draft was forgotten.
+		if (leakId !== undefined && this.#site.open.survey.leaks[leakId]) return false;
+		if (leakId !== undefined) this.#draftId = leakId;
 		this.draft = read.data.draft;
 		this.draftPhotos = read.data.photos;
 		this.restored = true;
@@ -81,7 +87,7 @@ export class Walk {
 	/** Keeps what is half entered; to be called whenever it changes. */
 	keep(draft: LeakDraft | undefined, photos: readonly ShrunkPhoto[]): void {
 		if (!this.#looked) return;
-		const value = draft && { draft, photos };
+		const value = draft && { draft, photos, leakId: this.#draftId };
 		void keepDraft(this.#site.open.siteId, value).then((kept) => (this.kept = kept));
 	}
 
@@ -105,6 +111,7 @@ export class Walk {
 	drop(): void {
 		this.draft = undefined;
 		this.draftPhotos = [];
+		this.#draftId = newId('leak');
 		this.restored = false;
 		this.photoRefused = undefined;
 	}
@@ -113,7 +120,7 @@ export class Walk {
 	confirm(): boolean {
 		const { draft, draftPhotos } = this;
 		if (!draft) return false;
-		const leak = this.#leakOf(draft);
+		const leak = this.#leakOf(draft, this.#draftId);
 		const photos = draftPhotos.map((photo) => this.#addPhoto(leak.id, photo, 'leak'));
 		const done = this.#site.open.doAll([{ kind: 'add-leak', leak }, ...photos], draftPhotos);
 		if (!done.ok) {
@@ -141,7 +148,7 @@ export class Walk {
 		const near = before && Math.hypot(at.x - before.at.x, at.y - before.at.y) < SAME_PLACE;
 		if (near && time - before.time < SAME_TAP_MS) return;
 		const place = this.#lying({ planId, at });
-		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, place));
+		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, place), newId('leak'));
 		if (this.#site.open.do({ kind: 'add-leak', leak }).ok)
 			this.said = `Leak ${String(leak.tag)} is pinned, to be sized.`;
 	}
@@ -189,9 +196,9 @@ export class Walk {
 		this.photoBusy = false;
 	}
 
-	#leakOf(draft: LeakDraft): Leak {
+	#leakOf(draft: LeakDraft, id: string): Leak {
 		const { roundId } = this.#site.open;
-		return leakOf(draft, { id: newId('leak'), tag: this.tag, roundId, at: now() });
+		return leakOf(draft, { id, tag: this.tag, roundId, at: now() });
 	}
 
 	#addPhoto(leakId: string, photo: ShrunkPhoto, of: Photo['of']): CommandBody {
