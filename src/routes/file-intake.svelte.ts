@@ -3,6 +3,7 @@ import { sites } from '#lib/session/sites.svelte.ts';
 import { fileNews, isPlainlyNew } from '#lib/words/file-news.ts';
 import type { Format } from '#lib/words/format.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
+import { siteList } from '#lib/words/site-list.ts';
 
 /** Something to be taken in: a file that was picked or dropped, or the demo. */
 interface Source {
@@ -60,7 +61,7 @@ export class FileIntake {
 		for (const source of sources) {
 			const taken = await readSource(source);
 			if (!taken.ok) {
-				const sentence = `${source.name}: ${refusalSentence(taken.error)}`;
+				const sentence = siteList.refusedFile(source.name, refusalSentence(taken.error));
 				this.#tell({ refused: true, sentences: [sentence] });
 				continue;
 			}

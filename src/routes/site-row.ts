@@ -1,5 +1,6 @@
 import type { SiteSummary } from '#lib/storage/port.ts';
 import type { Format } from '#lib/words/format.ts';
+import { siteList } from '#lib/words/site-list.ts';
 
 /** What the list shows of a site, in words. */
 export function rowOf(
@@ -7,16 +8,16 @@ export function rowOf(
 	format: Format
 ) {
 	const standing = [
-		{ count: counts.leaking, word: 'leaking', always: counts.leaks > 0 },
-		{ count: counts.mended, word: 'mended', always: false },
-		{ count: counts.tight, word: 'tight', always: false }
+		{ count: counts.leaking, say: siteList.standing.leaking, always: counts.leaks > 0 },
+		{ count: counts.mended, say: siteList.standing.mended, always: false },
+		{ count: counts.tight, say: siteList.standing.tight, always: false }
 	];
 	return {
 		name,
-		leaks: format.count(counts.leaks),
+		leaks: { count: counts.leaks, shown: format.count(counts.leaks) },
 		standing: standing
 			.filter(({ count, always }) => always || count > 0)
-			.map(({ count, word }) => `${format.count(count)} ${word}`),
+			.map(({ count, say }) => say(format.count(count))),
 		changed: format.moment(updatedAt),
 		saved: {
 			at: lastFile && format.moment(lastFile.at),

@@ -1,4 +1,6 @@
 import { minorDigits } from '#lib/core/money/currency.ts';
+import { controls } from './controls.ts';
+import { readerLocale } from './locale.ts';
 
 interface CurrencyOption {
 	readonly value: string;
@@ -10,9 +12,11 @@ const OFTEN = ['EUR', 'USD', 'GBP', 'CHF', 'PLN', 'SEK', 'INR', 'CNY', 'JPY', 'C
 
 /** The currencies that the core can count in, by code and by their name in the reader's language. */
 export function currencyGroups(
-	locale?: string
+	locale = readerLocale()
 ): readonly { readonly label: string; readonly options: readonly CurrencyOption[] }[] {
-	const names = new Intl.DisplayNames(locale ?? navigatorLanguage(), { type: 'currency' });
+	const names = new Intl.DisplayNames(locale ?? new Intl.NumberFormat().resolvedOptions().locale, {
+		type: 'currency'
+	});
 	const option = (code: string): CurrencyOption => ({
 		value: code,
 		text: `${code} – ${names.of(code) ?? code}`
@@ -20,11 +24,7 @@ export function currencyGroups(
 	const known = Intl.supportedValuesOf('currency').filter((code) => minorDigits(code).ok);
 	const rest = known.filter((code) => !OFTEN.includes(code));
 	return [
-		{ label: 'Often used', options: OFTEN.map(option) },
-		{ label: 'All others', options: rest.map(option) }
+		{ label: controls.often, options: OFTEN.map(option) },
+		{ label: controls.others, options: rest.map(option) }
 	];
-}
-
-function navigatorLanguage(): string {
-	return new Intl.NumberFormat().resolvedOptions().locale;
 }

@@ -3,6 +3,7 @@ import type { Site } from '#lib/core/survey/schema.ts';
 import { fromSi, toSi } from '#lib/core/units/convert.ts';
 import { parseNumber, type DecimalMark } from '#lib/core/units/parse-number.ts';
 import type { Result } from '#lib/core/units/result.ts';
+import { readerLocale } from './locale.ts';
 
 /** The site's units, and how a person here writes numbers. */
 export interface FormatSettings {
@@ -36,7 +37,7 @@ export type Format = ReturnType<typeof createFormat>;
  * values of the core become text. Digits follow what such figures can claim, three by default.
  */
 export function createFormat(settings: FormatSettings) {
-	const { locale, currency, units } = settings;
+	const { locale = readerLocale(), currency, units } = settings;
 	const digits = minorDigits(currency);
 	const decimals = digits.ok ? digits.value : 2;
 	const decimalMark: DecimalMark =
@@ -75,7 +76,7 @@ export function createFormat(settings: FormatSettings) {
 	const withUnit = (text: string, unit: string) => `${text}${THIN}${unit}`;
 
 	return {
-		settings,
+		settings: { ...settings, locale },
 		unitText: {
 			pressure: UNIT_TEXT[units.pressure],
 			flow: UNIT_TEXT[units.flow],
@@ -89,6 +90,9 @@ export function createFormat(settings: FormatSettings) {
 		/** A number as a person typed it, refused rather than guessed when it can be read two ways. */
 		readNumber: (text: string): Result<number> => parseNumber(text, { decimal: decimalMark }),
 		count: (value: number) => whole.format(value),
+		/** Things said one after the other. */
+		list: (parts: readonly string[]) =>
+			new Intl.ListFormat(locale, { type: 'unit', style: 'long' }).format(parts),
 		/** A measured value, to so many significant digits. */
 		significant,
 		percent: (share: number, fractionDigits = 0) =>

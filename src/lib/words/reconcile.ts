@@ -1,22 +1,21 @@
 import type { Reconciliation } from '#lib/core/weigh/uncertainty/reconcile.ts';
 import type { Format } from './format.ts';
+import { sums } from './sums.ts';
 
 /** What comparing the leaks found with the system test says, in plain words. */
 export function reconcileSentence(outcome: Reconciliation, format: Format): string {
 	const { foundShare } = outcome;
 	const percent = (share: number) => format.percent(roundShare(share));
-	const range = `${percent(foundShare.low)} to ${percent(foundShare.high)}`;
+	const range = sums.range(percent(foundShare.low), percent(foundShare.high));
+	const share = percent(foundShare.median);
+	const { keepWalking, keepWalkingRough, most, mostRough, tooHigh } = sums.found;
 	switch (outcome.verdict) {
 		case 'keep-walking':
-			return outcome.clear
-				? `You have found about ${percent(foundShare.median)} of what the system loses (${range}). Keep walking.`
-				: `You have found about ${percent(foundShare.median)} of what the system loses, but the sizes are rough: anything from ${range}. Keep walking, and measure the largest ones.`;
+			return (outcome.clear ? keepWalking : keepWalkingRough)(share, range);
 		case 'found-most':
-			return outcome.clear
-				? `You have found most of it: about ${percent(foundShare.median)} of what the system loses (${range}).`
-				: `What you have found fits what the system loses: about ${percent(foundShare.median)}, but anything from ${range} is possible. Measuring the largest ones would tell.`;
+			return (outcome.clear ? most : mostRough)(share, range);
 		case 'estimates-too-high':
-			return `Your estimates add up to about ${percent(foundShare.median)} of what the system loses (${range}), which cannot be. Check the largest ones, or scale the estimates to the test.`;
+			return tooHigh(share, range);
 	}
 }
 

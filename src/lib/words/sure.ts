@@ -3,6 +3,7 @@ import { fromSi, toSi } from '#lib/core/units/convert.ts';
 import { earnedDigits } from '#lib/core/weigh/uncertainty/digits.ts';
 import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
 import type { Format } from './format.ts';
+import { sums } from './sums.ts';
 
 /** A figure and the ends of its interval with the digits that they earn. METHOD W10. */
 export interface SureText {
@@ -28,7 +29,7 @@ export function sureText(
 		string,
 		string
 	];
-	return { value, low: from, high: to, range: `${from} to ${to}` };
+	return { value, low: from, high: to, range: sums.range(from, to) };
 }
 
 interface Scale {

@@ -1,5 +1,6 @@
 import type { Survey } from '#lib/core/survey/schema.ts';
 import type { Format } from '#lib/words/format.ts';
+import { setUp } from '#lib/words/set-up.ts';
 
 /** One part of Set up as the index of the page shows it. */
 export interface PartStanding {
@@ -21,46 +22,49 @@ export function indexOf(survey: Survey, format: Format): readonly PartStanding[]
 	return [
 		{
 			id: 'site',
-			title: 'Site',
-			standing: noAir ? 'altitude missing' : site.currency,
+			title: setUp.parts.site.title,
+			standing: noAir ? setUp.standing.altitudeMissing : site.currency,
 			missing: noAir
 		},
 		{
 			id: 'plans',
-			title: 'Floor plans',
-			standing: plans === 0 ? 'none yet' : format.count(plans),
+			title: setUp.parts.plans.title,
+			standing: plans === 0 ? setUp.standing.noneYet : format.count(plans),
 			missing: false
 		},
 		{
 			id: 'sections',
-			title: 'Sections',
-			standing: sections === 0 ? 'none yet' : format.count(sections),
+			title: setUp.parts.sections.title,
+			standing: sections === 0 ? setUp.standing.noneYet : format.count(sections),
 			missing: false
 		},
 		{
 			id: 'supply',
-			title: 'Supply',
+			title: setUp.parts.supply.title,
 			standing:
 				machines !== undefined
-					? `station, ${machines === 1 ? '1 compressor' : `${format.count(machines)} compressors`}`
+					? setUp.standing.station(machines, format.count(machines))
 					: supply.quick
-						? 'quick'
-						: 'missing',
+						? setUp.standing.quick
+						: setUp.standing.missing,
 			missing: machines === undefined && !supply.quick
 		},
 		{
 			id: 'prices',
-			title: 'Prices',
+			title: setUp.parts.prices.title,
 			standing:
 				prices.pricePerKwh === undefined
-					? 'electricity missing'
-					: `${format.number(prices.pricePerKwh)} ${site.currency} per kWh`,
+					? setUp.standing.electricityMissing
+					: setUp.standing.perKwh(format.number(prices.pricePerKwh), site.currency),
 			missing: prices.pricePerKwh === undefined
 		},
 		{
 			id: 'starting-values',
-			title: 'Starting values',
-			standing: changedBands === 0 ? 'all ours' : `${format.count(changedBands)} changed`,
+			title: setUp.parts.startingValues.title,
+			standing:
+				changedBands === 0
+					? setUp.standing.allOurs
+					: setUp.standing.changed(format.count(changedBands)),
 			missing: false
 		}
 	];

@@ -1,16 +1,9 @@
 import type { Period } from '#lib/core/survey/station-schema.ts';
+import { supply } from '#lib/words/supply.ts';
 
 export const DAY_MIN = 1440;
-export const DAYS: readonly string[] = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
-export const DAY_NAMES = [
-	'Monday',
-	'Tuesday',
-	'Wednesday',
-	'Thursday',
-	'Friday',
-	'Saturday',
-	'Sunday'
-] as const;
+/** Monday to Sunday. */
+export const DAYS_A_WEEK = [0, 1, 2, 3, 4, 5, 6] as const;
 
 /** A stretch of one day, in minutes after its midnight. */
 export interface Bar {
@@ -34,7 +27,7 @@ export function barsOf({ days, fromMin, toMin }: Period): readonly Bar[] {
 /** Stretches of the week that no period covers, also where periods overlap. */
 export function uncovered(periods: readonly Period[]): readonly Bar[] {
 	const bars = periods.flatMap(barsOf);
-	return DAYS.flatMap((_, day) => {
+	return DAYS_A_WEEK.flatMap((day) => {
 		const taken = bars.filter((bar) => bar.day === day).sort((a, b) => a.fromMin - b.fromMin);
 		const gaps: Bar[] = [];
 		let end = 0;
@@ -70,9 +63,10 @@ export function daysInWords(days: readonly number[]): string {
 	const first = days[0];
 	const last = days.at(-1);
 	if (first === undefined || last === undefined) return '';
-	if (days.length === DAYS.length) return 'Every day';
+	if (days.length === DAYS_A_WEEK.length) return supply.week.everyDay;
+	const named = (day: number) => supply.week.days[day] ?? '';
 	const unbroken = last - first === days.length - 1;
 	return unbroken && days.length > 2
-		? `${DAYS[first]} to ${DAYS[last]}`
-		: days.map((day) => DAYS[day]).join(', ');
+		? supply.week.span(named(first), named(last))
+		: days.map(named).join(', ');
 }

@@ -1,0 +1,73 @@
+import type { Catalogue } from '../catalogue.ts';
+
+export const compressorRoom: Catalogue['compressorRoom'] = {
+	points: {
+		'condensate-drain': {
+			name: 'Kondensatablass',
+			look: 'Bei drucklosem Behälter den Ablass öffnen und auffangen, was herausläuft. Wasser ist in Ordnung; Rost oder gar kein Wasser ist ein Befund.'
+		},
+		'timed-drain': {
+			name: 'Zeitgesteuerter Ableiter',
+			look: 'Warten, bis er öffnet und wieder schließt. Bleibt er offen, ist er ein offenes Rohr; öffnet er nie, füllt sich der Behälter mit Wasser.'
+		},
+		'intake-filter': {
+			name: 'Ansaugfilter',
+			look: 'Maschine abgestellt und gegen Wiedereinschalten gesichert: Ist er sauber und weich, schmutzig oder hart von Farbe?'
+		},
+		'oil-level': {
+			name: 'Ölstand',
+			look: 'Maschine abgestellt, Öl zur Ruhe gekommen: Steht es zwischen den Marken?'
+		},
+		'belt-tension': {
+			name: 'Riemen',
+			look: 'Maschine gegen Wiedereinschalten gesichert: den Riemen in der Mitte drücken. Bei kleinen Maschinen mit Riemenantrieb sind etwa 10 mm üblich; die Angabe des Herstellers geht vor.'
+		},
+		'head-bolts': {
+			name: 'Zylinderkopfschrauben',
+			look: 'Maschine kalt, entlüftet und gegen Wiedereinschalten gesichert: Haben sie das Drehmoment des Herstellers?'
+		},
+		'pump-joints': {
+			name: 'Verbindungen am Verdichter',
+			look: 'Die Verbindungen, Rohre und Ventile des Verdichters ringsum abseifen, von dort, wo sich nichts dreht und nichts heiß ist.'
+		}
+	},
+	findings: {
+		'drain-rust': {
+			found: 'Rost im Wasser',
+			action: 'Außer Betrieb bis zur inneren Prüfung'
+		},
+		'drain-no-water': {
+			found: 'Es kommt kein Wasser',
+			action: 'Ablass reinigen oder ersetzen'
+		},
+		'drain-stuck-open': {
+			found: 'Bleibt offen',
+			action: 'Zeitgesteuerten Ableiter instand setzen oder ersetzen'
+		},
+		'drain-stuck-shut': {
+			found: 'Öffnet nie',
+			action: 'Zeitgesteuerten Ableiter instand setzen oder ersetzen'
+		},
+		'filter-dirty': { found: 'Schmutzig', action: 'Filter wechseln' },
+		'filter-hard': { found: 'Hart von Farbe', action: 'Filter wechseln; Farbnebel fernhalten' },
+		'oil-low': { found: 'Unter den Marken', action: 'Nachfüllen; suchen, wohin es geht' },
+		'oil-high': {
+			found: 'Über den Marken',
+			action: 'Bis zu den Marken ablassen; Ursache suchen'
+		},
+		'belt-slack': { found: 'Zu locker', action: 'Auf die Angabe des Herstellers spannen' },
+		'belt-tight': { found: 'Zu straff', action: 'Auf die Angabe des Herstellers entspannen' },
+		'belt-worn': { found: 'Verschlissen', action: 'Riemen wechseln' },
+		'bolts-loose': {
+			found: 'Unter dem Drehmoment',
+			action: 'In der Reihenfolge auf das Drehmoment des Herstellers anziehen'
+		},
+		'joint-leaks': {
+			found: 'Eine Verbindung ist undicht',
+			action: 'Entlüftet, jeweils nur wenig nachziehen; sonst neue Dichtung'
+		}
+	},
+	somethingElse: 'Etwas anderes',
+	serviceEngineer: 'Kundendienst des Herstellers rufen',
+	agree: 'Vorgehen vereinbaren'
+};

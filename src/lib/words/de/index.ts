@@ -1,0 +1,27 @@
+import type { Catalogue } from '../catalogue.ts';
+import { compressorRoom } from './compressor-room.ts';
+import { controls } from './controls.ts';
+import { frame } from './frame.ts';
+import { leak } from './leak.ts';
+import { mending } from './mending.ts';
+import { method } from './method.ts';
+import { proof } from './proof.ts';
+import { setUp } from './set-up.ts';
+import { siteList } from './site-list.ts';
+import { sums } from './sums.ts';
+import { supply } from './supply.ts';
+
+/** German, whole. */
+export const german: Catalogue = {
+	compressorRoom,
+	controls,
+	frame,
+	leak,
+	mending,
+	method,
+	proof,
+	setUp,
+	siteList,
+	sums,
+	supply
+};

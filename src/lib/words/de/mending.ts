@@ -1,0 +1,51 @@
+import type { Catalogue } from '../catalogue.ts';
+
+export const mending: Catalogue['mending'] = {
+	skills: {
+		fitter: 'Schlosser',
+		'competent-person': 'befähigte Person',
+		'service-engineer': 'Kundendienst'
+	},
+	left: {
+		'left-out': 'Auf Ihren Wunsch ausgelassen',
+		'not-priced': 'Noch nicht bewertet',
+		'too-long': 'Zu lang für jedes Abschaltfenster',
+		cure: 'Dichtmittel kann nicht aushärten: Kein Abschaltfenster lässt die Luft lange genug aus',
+		'no-gain': 'Spart im Zeitraum weniger, als die Teile kosten',
+		budget: 'Über dem Budget',
+		minutes: 'Andere sparen in den vorhandenen Minuten mehr'
+	},
+	workOrderFields: {
+		number: 'Nummer der Reparatur',
+		title: 'Titel, höchstens 100 Zeichen',
+		asset: 'Anlage: der Abschnitt',
+		location: 'Ort',
+		type: 'Art der Arbeit',
+		priority: 'Priorität',
+		status: 'Status',
+		due: 'Fällig am, jjjj-mm-tt',
+		cost: 'Kosten der Teile',
+		currency: 'Währung',
+		minutes: 'Geplante Minuten',
+		saving: 'Kosten der Leckage im Jahr',
+		tag: 'Anhänger an der Verbindung',
+		valve: 'Zu schließendes Ventil',
+		part: 'Bauteil',
+		action: 'Maßnahme',
+		site: 'Standort',
+		description: 'Beschreibung mit den Sicherheitshinweisen'
+	},
+	workOrderHeadings: {
+		number: 'Nummer',
+		title: 'Titel',
+		asset: 'Anlage',
+		location: 'Ort',
+		type: 'Art',
+		priority: 'Priorität',
+		status: 'Status',
+		due: 'Fällig',
+		cost: 'Kosten',
+		description: 'Beschreibung'
+	},
+	priorities: { first: 'Zuerst', high: 'Hoch', normal: 'Normal', low: 'Niedrig' }
+};

@@ -1,0 +1,60 @@
+import type { Skill } from '#lib/core/mend/jobs.ts';
+import type { LeftWhy } from '#lib/core/mend/plan/proposal.ts';
+import type { Priority } from '#lib/core/mend/priority.ts';
+
+/** Planning the repairs and handing them over. */
+export const mending = {
+	skills: {
+		fitter: 'fitter',
+		'competent-person': 'competent person',
+		'service-engineer': 'service engineer'
+	} satisfies Record<Skill, string>,
+	left: {
+		'left-out': 'Left out, as you wished',
+		'not-priced': 'Not priced yet',
+		'too-long': 'Too long for every window',
+		cure: 'Compound cannot cure: no window leaves the air off long enough',
+		'no-gain': 'Saves less than its parts cost before the horizon',
+		budget: 'Past the budget',
+		minutes: 'Others save more in the minutes there are'
+	} satisfies Record<LeftWhy, string>,
+	workOrderFields: {
+		number: 'Number of the repair',
+		title: 'Title, at most 100 characters',
+		asset: 'Asset: the section',
+		location: 'Location',
+		type: 'Type of work',
+		priority: 'Priority',
+		status: 'Status',
+		due: 'Due on, yyyy-mm-dd',
+		cost: 'Cost of parts',
+		currency: 'Currency',
+		minutes: 'Minutes planned',
+		saving: 'Cost of the leak a year',
+		tag: 'Tag on the joint',
+		valve: 'Valve to close',
+		part: 'Part',
+		action: 'Action',
+		site: 'Site',
+		description: 'Description, with the cautions'
+	},
+	/** Headings of the columns that a site begins with. */
+	workOrderHeadings: {
+		number: 'Number',
+		title: 'Title',
+		asset: 'Asset',
+		location: 'Location',
+		type: 'Type',
+		priority: 'Priority',
+		status: 'Status',
+		due: 'Due',
+		cost: 'Cost',
+		description: 'Description'
+	},
+	priorities: {
+		first: 'Do first',
+		high: 'High',
+		normal: 'Normal',
+		low: 'Low'
+	} satisfies Record<Priority, string>
+};
