@@ -1,17 +1,29 @@
+import type { compressorRoom } from './en/compressor-room.ts';
+import type { controls } from './en/controls.ts';
+import type { frame } from './en/frame.ts';
+import type { leak } from './en/leak.ts';
+import type { mending } from './en/mending.ts';
+import type { method } from './en/method.ts';
+import type { proof } from './en/proof.ts';
+import type { setUp } from './en/set-up.ts';
+import type { siteList } from './en/site-list.ts';
+import type { sums } from './en/sums.ts';
+import type { supply } from './en/supply.ts';
+
 /**
  * All words of the app, room by room. English is the shape: another language satisfies this type, so
  * the compiler names each word that it lacks, has too many of, or fills with other values.
  */
 export interface Catalogue {
-	readonly compressorRoom: typeof import('./en/compressor-room.ts').compressorRoom;
-	readonly controls: typeof import('./en/controls.ts').controls;
-	readonly frame: typeof import('./en/frame.ts').frame;
-	readonly leak: typeof import('./en/leak.ts').leak;
-	readonly mending: typeof import('./en/mending.ts').mending;
-	readonly method: typeof import('./en/method.ts').method;
-	readonly proof: typeof import('./en/proof.ts').proof;
-	readonly setUp: typeof import('./en/set-up.ts').setUp;
-	readonly siteList: typeof import('./en/site-list.ts').siteList;
-	readonly sums: typeof import('./en/sums.ts').sums;
-	readonly supply: typeof import('./en/supply.ts').supply;
+	readonly compressorRoom: typeof compressorRoom;
+	readonly controls: typeof controls;
+	readonly frame: typeof frame;
+	readonly leak: typeof leak;
+	readonly mending: typeof mending;
+	readonly method: typeof method;
+	readonly proof: typeof proof;
+	readonly setUp: typeof setUp;
+	readonly siteList: typeof siteList;
+	readonly sums: typeof sums;
+	readonly supply: typeof supply;
 }
