@@ -57,9 +57,34 @@ export function syntheticSurvey(leakCount: number): Survey {
 	};
 }
 
+/** As `syntheticSurvey`, walked twice: a third tight by then, a third sized again, the rest as before. */
+export function twoRounds(leakCount: number): Survey {
+	const survey = syntheticSurvey(leakCount);
+	const startedAt = '2026-06-05T08:00:00Z';
+	const later = { id: LATER_ROUND, name: 'Later', startedAt };
+	const leaks = Object.values(survey.leaks).map((leak): Leak => {
+		const seen = leak.sightings[BENCH_ROUND]!;
+		const again = [
+			{ ...seen, seenAt: startedAt },
+			{ state: 'tight', seenAt: startedAt },
+			{ ...seen, seenAt: startedAt, evidence: { kind: 'hole', diameterMm: 1, edge: 'unknown' } }
+		] as const;
+		const sightings = { ...leak.sightings, [LATER_ROUND]: again[leak.tag % 3]! };
+		return { ...leak, sightings };
+	});
+	return {
+		...survey,
+		rounds: { ...survey.rounds, [LATER_ROUND]: later },
+		leaks: Object.fromEntries(leaks.map((leak) => [leak.id, leak]))
+	};
+}
+
 /** The log that makes such a survey, a command for each leak. */
 export function syntheticLog(leakCount: number): Command[] {
-	const { leaks, ...rest } = syntheticSurvey(leakCount);
+	return logOf(syntheticSurvey(leakCount));
+}
+
+export function logOf({ leaks, ...rest }: Survey): Command[] {
 	const command = (time: number, body: Command['body']): Command => ({
 		id: `cmd-${time}`,
 		device: 'device-bench',
@@ -74,3 +99,4 @@ export function syntheticLog(leakCount: number): Command[] {
 }
 
 export const BENCH_ROUND = ROUND.id;
+export const LATER_ROUND = 'round-2';

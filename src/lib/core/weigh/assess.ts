@@ -87,15 +87,19 @@ function price(
 		memory.order
 	);
 	memory.order = column(order, (index) => weighed[index]!.row);
-	const leaks: LeakAssessment[] = [];
-	for (const index of order)
-		leaks.push(
-			leakAssessment(memory, weighed[index]!, leaks.length + 1, {
-				energyKwhPerYear: years[index]?.energyKwh,
-				costMinorPerYear: shares?.[index],
-				co2KgPerYear: carbonOf(years[index]?.energyKwh)
-			})
-		);
+	makeRoom(memory, weighed.at(-1)?.row ?? -1);
+	const rank = new Int32Array(order.length);
+	for (let place = 0; place < order.length; place++) rank[order[place]!] = place + 1;
+	// In the order of the table, in which they lie in memory.
+	const figures = weighed.map((stated, index) =>
+		leakAssessment(memory, stated, rank[index]!, {
+			energyKwhPerYear: known ? energies[index] : undefined,
+			costMinorPerYear: shares?.[index],
+			co2KgPerYear: known ? carbonOf(energies[index]) : undefined
+		})
+	);
+	const leaks = Array.from<LeakAssessment>({ length: order.length });
+	for (let place = 0; place < order.length; place++) leaks[place] = figures[order[place]!]!;
 	const energy = known ? sum(energies) : undefined;
 	const isoToShown =
 		referenceDensity('iso-1217', air) / referenceDensity(survey.site.reference, air);
@@ -106,8 +110,8 @@ function price(
 	};
 	const totals: Totals = {
 		leakCount: leaks.length,
-		massFlowKgPerS: sum(column(leaks, (leak) => leak.massFlowKgPerS)),
-		freeAirM3PerS: sum(column(leaks, (leak) => leak.freeAirM3PerS)),
+		massFlowKgPerS: sum(column(flows, ({ flow }) => flow.massFlow)),
+		freeAirM3PerS: sum(column(flows, ({ flow }) => flow.freeAir)),
 		freeAirM3PerYear: sum(airM3) * isoToShown,
 		...(total.energyKwhPerYear !== undefined && { energyKwhPerYear: total.energyKwhPerYear }),
 		...(total.costMinorPerYear !== undefined && { costMinorPerYear: total.costMinorPerYear }),
@@ -169,6 +173,14 @@ function memoryOf(states: readonly LeakState[]): Memory {
 		memories.set(key, memory);
 	}
 	return memory;
+}
+
+/** Arrays that are filled out of order from nothing are slow ever after. */
+function makeRoom({ from, made }: Memory, lastRow: number): void {
+	while (from.length <= lastRow) {
+		from.push(undefined);
+		made.push(undefined);
+	}
 }
 
 /**

@@ -50,25 +50,47 @@ export function leakYears(survey: Survey, air: SiteAir, leaks: readonly WeighedL
 	};
 }
 
-/** All leaks by the quick method, on their free air as ISO 1217 states it. METHOD S1, W2. */
+interface QuickPass {
+	readonly specificPower: number;
+	readonly air: SiteAir;
+	readonly leaks: readonly WeighedLeak[];
+	readonly years: readonly LeakYear[];
+}
+
+let latest: QuickPass | undefined;
+
+/**
+ * All leaks by the quick method, on their free air as ISO 1217 states it. A leak that is the same
+ * object as in the pass before, at the same place, has the same year. METHOD S1, W2.
+ */
 export function quickYears(
-	specificPowerKwPerM3PerMin: number,
+	specificPower: number,
 	air: SiteAir,
 	leaks: readonly WeighedLeak[]
 ): Result<readonly LeakYear[]> {
+	const before = latest?.specificPower === specificPower && latest.air === air ? latest : undefined;
 	const years: LeakYear[] = [];
-	for (const leak of leaks) {
-		const flow = freeAirFlow(leak.flow.massFlow, 'iso-1217', air);
-		const power = quickPowerKw(specificPowerKwPerM3PerMin, fromSi('volumeFlow', 'm3/min', flow));
-		if (!power.ok) return power;
-		const energy = energyKwh(power.value, leak.hours.value);
-		if (!energy.ok) return energy;
-		years.push({
-			energyKwh: energy.value,
-			freeAirM3: flow * leak.hours.value * SECONDS_PER_HOUR
-		});
+	for (let i = 0; i < leaks.length; i++) {
+		const leak = leaks[i]!;
+		if (before?.leaks[i] === leak) {
+			years.push(before.years[i]!);
+			continue;
+		}
+		const year = quickYear(specificPower, air, leak);
+		if (!year.ok) return year;
+		years.push(year.value);
 	}
+	latest = { specificPower, air, leaks, years };
 	return ok(years);
+}
+
+function quickYear(specificPower: number, air: SiteAir, leak: WeighedLeak): Result<LeakYear> {
+	const flow = freeAirFlow(leak.flow.massFlow, 'iso-1217', air);
+	const power = quickPowerKw(specificPower, fromSi('volumeFlow', 'm3/min', flow));
+	if (!power.ok) return power;
+	const energy = energyKwh(power.value, leak.hours.value);
+	if (!energy.ok) return energy;
+	return ok({ energyKwh: energy.value, freeAirM3: freeAirAYear(leak, air) });
 }
 
 function freeAirAYear(leak: WeighedLeak, air: SiteAir): number {

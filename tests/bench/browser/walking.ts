@@ -1,0 +1,194 @@
+import type { Page } from 'playwright-core';
+import { goTo, PHONE, saved } from '../../story/browser.ts';
+import { medianOf, type Row } from '../measure.ts';
+import { logOf, syntheticSurvey } from '../synthetic.ts';
+import { BenchBrowser } from './chromium.ts';
+import { plannedSite, BENCH_SITE } from './planned-site.ts';
+import { BenchFiles, withPins } from './sites.ts';
+
+const SLOW = 4;
+const PINS = 1000;
+const LEAKS = 2000;
+const TAPS = 9;
+const PHOTOS = 3;
+
+/** What a person on the walk waits for: taps, the start of a large site, a photo. */
+export async function walking(): Promise<Row[]> {
+	const browser = await BenchBrowser.start();
+	const files = new BenchFiles();
+	try {
+		return [
+			...(await tapping(browser, files)),
+			await starting(browser, files),
+			await photographing(browser, files)
+		];
+	} finally {
+		files.remove();
+		await browser.end();
+	}
+}
+
+async function tapping(browser: BenchBrowser, files: BenchFiles): Promise<Row[]> {
+	const { commands, survey, blobs } = await plannedSite(browser, files, 2400, 1600);
+	const bench = await browser.page(PHONE);
+	const { page } = bench;
+	await bench.open(await files.site('pinned', withPins(commands, survey, PINS), blobs));
+	await goTo(page, 'Walk');
+	await page.getByLabel('Pins now, sizes later').check();
+	const plan = await page.getByAltText(/^Floor plan/).boundingBox();
+	if (!plan) throw new Error('the plan is not on the screen');
+	await saved(page);
+	await bench.slow(SLOW);
+	const drawn: number[] = [];
+	const kept: number[] = [];
+	for (let tap = 0; tap <= TAPS; tap++) {
+		const heading = `${(PINS + tap + 1).toLocaleString('en-GB')} leaks`;
+		const timing = page.evaluate(timeATap, heading);
+		await page.waitForTimeout(300);
+		// Below the rows of pins, where nothing is hit.
+		await page.mouse.click(plan.x + ((tap + 1) * plan.width) / 12, plan.y + 0.99 * plan.height);
+		const { drawnMs, savedMs } = await timing;
+		// The first is not counted: the page has never done it before.
+		if (tap === 0) continue;
+		drawn.push(drawnMs);
+		kept.push(savedMs);
+	}
+	await bench.close();
+	return [
+		{ what: `tap to pin drawn, ${PINS} pins`, ms: medianOf(drawn), target: '≤ 100 ms' },
+		{ what: `tap to saved, ${PINS} pins`, ms: medianOf(kept), target: '≤ 150 ms' }
+	];
+}
+
+/** Runs in the page: from a finger's touch to the frame after the heading counts the leak, and to Saved. */
+function timeATap(heading: string): Promise<{ drawnMs: number; savedMs: number }> {
+	return new Promise((resolve) => {
+		let touched = NaN;
+		let drawnMs: number | undefined;
+		let savedMs: number | undefined;
+		let counted = false;
+		const look = (): void => {
+			counted ||= [...document.querySelectorAll('h2')].some((h2) => h2.textContent === heading);
+			if (!counted || Number.isNaN(touched)) return;
+			if (drawnMs === undefined) {
+				drawnMs = -1;
+				requestAnimationFrame(() =>
+					setTimeout(() => {
+						drawnMs = performance.now() - touched;
+						done();
+					})
+				);
+			}
+			const says = document.querySelector('header [role="status"]')?.textContent.trim();
+			if (savedMs === undefined && says === 'Saved') {
+				savedMs = performance.now() - touched;
+				done();
+			}
+		};
+		const done = (): void => {
+			if (drawnMs === undefined || drawnMs < 0 || savedMs === undefined) return;
+			observer.disconnect();
+			resolve({ drawnMs, savedMs });
+		};
+		const observer = new MutationObserver(look);
+		observer.observe(document, { subtree: true, childList: true, characterData: true });
+		addEventListener('pointerdown', (event) => (touched = event.timeStamp), {
+			capture: true,
+			once: true
+		});
+	});
+}
+
+async function starting(browser: BenchBrowser, files: BenchFiles): Promise<Row> {
+	const bench = await browser.page(PHONE);
+	const { page } = bench;
+	await bench.open(await files.site('large', logOf(syntheticSurvey(LEAKS))));
+	await goTo(page, 'Walk');
+	await saved(page);
+	await bench.slow(SLOW);
+	const times: number[] = [];
+	for (let run = 0; run < 5; run++) {
+		await page.goto('about:blank');
+		await page.goto(bench.address('walk', BENCH_SITE), { waitUntil: 'commit' });
+		times.push(await shownAt(page, `${LEAKS.toLocaleString('en-GB')} leaks`));
+	}
+	await bench.close();
+	return {
+		what: `start with a site of ${LEAKS} leaks, to its list on the screen`,
+		ms: medianOf(times.slice(1)),
+		target: '≤ 2 s'
+	};
+}
+
+/** When a heading was on the screen, counted from the start of the navigation. */
+function shownAt(page: Page, heading: string): Promise<number> {
+	return page.evaluate(
+		(text) =>
+			new Promise<number>((resolve) => {
+				const look = (): void => {
+					if (![...document.querySelectorAll('h2')].some((h2) => h2.textContent === text)) return;
+					observer.disconnect();
+					requestAnimationFrame(() => setTimeout(() => resolve(performance.now())));
+				};
+				const observer = new MutationObserver(look);
+				observer.observe(document, { subtree: true, childList: true, characterData: true });
+				look();
+			}),
+		heading
+	);
+}
+
+/** A photo of twelve megapixels, from choosing it to the word Saved. */
+async function photographing(browser: BenchBrowser, files: BenchFiles): Promise<Row> {
+	const bench = await browser.page(PHONE);
+	const { page } = bench;
+	await bench.open(await files.site('one leak', logOf(syntheticSurvey(1))));
+	const photo = files.put('photo.jpg', await paintedPhoto(page));
+	await goTo(page, 'Walk');
+	await page
+		.getByRole('button', { name: /^Leak 1\b/ })
+		.first()
+		.click();
+	await page.getByRole('heading', { name: 'Leak 1' }).waitFor();
+	await saved(page);
+	await bench.slow(SLOW);
+	const times: number[] = [];
+	for (let taken = 1; taken <= PHOTOS; taken++) {
+		const started = performance.now();
+		await page.locator('input[capture]').setInputFiles(photo);
+		await page.getByAltText(`Photo ${taken} of the leak`).waitFor();
+		await saved(page);
+		times.push(performance.now() - started);
+	}
+	const block = await bench.longestBlock();
+	await bench.close();
+	return {
+		what: 'a photo of 12 megapixels taken in and stored',
+		ms: medianOf(times),
+		beside: block,
+		target: '≤ 1 s'
+	};
+}
+
+/** A picture as rich as a photo, drawn by the browser: its bytes as a JPEG. */
+export async function paintedPhoto(page: Page, widthPx = 4000, heightPx = 3000): Promise<Buffer> {
+	const base64 = await page.evaluate(
+		async ([width, height]) => {
+			const canvas = new OffscreenCanvas(width, height);
+			const context = canvas.getContext('2d');
+			if (!context) throw new Error('no canvas');
+			for (let spot = 0; spot < 3000; spot++) {
+				context.fillStyle = `hsl(${(spot * 37) % 360} 60% ${20 + ((spot * 13) % 60)}%)`;
+				context.fillRect((spot * 7919) % width, (spot * 104_729) % height, 40 + (spot % 300), 30);
+			}
+			const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
+			const bytes = new Uint8Array(await blob.arrayBuffer());
+			let text = '';
+			for (let at = 0; at < bytes.length; at += 8192)
+				text += String.fromCharCode(...bytes.subarray(at, at + 8192));
+			return btoa(text);
+		},
+		[widthPx, heightPx] as const
+	);
+	return Buffer.from(base64, 'base64');
+}
