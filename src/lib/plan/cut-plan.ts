@@ -1,13 +1,9 @@
 import type { Plan } from '#lib/core/survey/schema.ts';
-import {
-	inPhotograph,
-	perspectiveOf,
-	sheetSize,
-	type Corners
-} from '#lib/core/survey/straighten.ts';
+import type { Corners } from '#lib/core/survey/straighten.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import type { PlanSource } from './plan-source.ts';
 import { sha256 } from './sha256.ts';
+import { openStraightened } from './straightened.ts';
 import { fitted, MOST_CANVAS_PIXELS, viewSize, WHOLE, type Size, type View } from './view.ts';
 
 /** How a plan is cut from a page. */
@@ -28,8 +24,6 @@ export interface CutPlan {
 }
 
 const QUALITY = 0.9;
-/** Straightening works point by point: what an eye makes out, and a phone can do in a second, px. */
-const MOST_STRAIGHTENED_PIXELS = 6_000_000;
 
 /**
  * Makes a plan from a page: its bytes as they came where they can be shown as they are, else a
@@ -115,7 +109,6 @@ async function asJpeg(
 	}
 }
 
-/** Draws the turned page and takes each point of the flat sheet from where it is in it. */
 async function straightened(
 	source: PlanSource,
 	page: number,
@@ -123,41 +116,6 @@ async function straightened(
 	pageSize: Size
 ): Promise<Result<ImageBitmap>> {
 	const view: View = { quarterTurns, crop: WHOLE };
-	const from = fitted(viewSize(pageSize, view), MOST_STRAIGHTENED_PIXELS);
-	const at = (corner: Corners[number]) => ({
-		x: corner.x * from.widthPx,
-		y: corner.y * from.heightPx
-	});
-	const [p, q, r, s] = corners;
-	const seen: Corners = [at(p), at(q), at(r), at(s)];
-	const map = perspectiveOf(seen);
-	if (!map.ok) return map;
-	const drawn = await source.draw(page, view, from);
-	if (!drawn.ok) return drawn;
-	const to = fitted(sheetSize(seen), MOST_STRAIGHTENED_PIXELS);
-	const photograph = pixelsOf(drawn.value);
-	const sheet = new ImageData(to.widthPx, to.heightPx);
-	const read = new Uint32Array(photograph.data.buffer);
-	const written = new Uint32Array(sheet.data.buffer);
-	for (let row = 0; row < to.heightPx; row++) {
-		for (let column = 0; column < to.widthPx; column++) {
-			const { x, y } = inPhotograph(map.value, {
-				x: (column + 0.5) / to.widthPx,
-				y: (row + 0.5) / to.heightPx
-			});
-			const nearX = Math.min(from.widthPx - 1, Math.max(0, Math.floor(x)));
-			const nearY = Math.min(from.heightPx - 1, Math.max(0, Math.floor(y)));
-			written[row * to.widthPx + column] = read[nearY * from.widthPx + nearX] ?? 0xffffffff;
-		}
-	}
-	return ok(await createImageBitmap(sheet));
-}
-
-function pixelsOf(picture: ImageBitmap): ImageData {
-	const canvas = new OffscreenCanvas(picture.width, picture.height);
-	const context = canvas.getContext('2d', { willReadFrequently: true });
-	context?.drawImage(picture, 0, 0);
-	const { width, height } = picture;
-	picture.close();
-	return context?.getImageData(0, 0, width, height) ?? new ImageData(width, height);
+	const sheet = await openStraightened(source, page, view, corners, pageSize);
+	return sheet.ok ? sheet.value.draw(WHOLE, sheet.value.whole) : sheet;
 }

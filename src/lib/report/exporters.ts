@@ -9,9 +9,9 @@ export interface ExportSettings {
 	/** BCP 47: the decimal mark and delimiter of tables; the reader's own when absent. */
 	readonly locale?: string | undefined;
 	readonly paper: PaperName;
-	/** Pictures of plans by SHA-256, as the model names them. */
+	/** Pictures of plans by the keys of their sheets. */
 	readonly planImages: ReadonlyMap<string, PlanImage>;
-	/** Small pictures of jobs by SHA-256, as the model names them. */
+	/** Small pictures of jobs: photographs by SHA-256, cuts of plans by the key of the spot. */
 	readonly photos?: ReadonlyMap<string, PlanImage> | undefined;
 	/** Fetched only by what prints: `loadPdfFonts` in the browser, `readPdfFonts` in Node. */
 	readonly fonts: () => PdfFonts | Promise<PdfFonts>;

@@ -29,12 +29,13 @@ import type {
 	JobPhoto,
 	JobRow,
 	JobValues,
-	PlanPage,
 	PinShape,
 	PrintFormat,
 	ReportModel,
 	Tick
 } from './model.ts';
+import { leakSpot } from './leak-spot.ts';
+import { pinOf, planPages, type PinToPrint } from './plan-pages.ts';
 import { roomGroup, walkedLines } from './room-group.ts';
 
 export interface FixListOptions {
@@ -93,7 +94,7 @@ export function fixListModel(
 				overnightOff
 			})
 		),
-		plans: planPages(survey, jobs)
+		plans: planPages(survey, list.roundId, pinsOf(jobs))
 	};
 }
 
@@ -187,15 +188,17 @@ function jobRow(survey: Survey, job: FixJob, priority: Priority, format: PrintFo
 	const { costMinorPerYear: cost, costOfWaitingMinorPerDay: waiting, ticks } = job;
 	const flag = job.done ? 'Done' : job.pinnedFirst ? 'Do this first' : undefined;
 	const photo = photoOf(survey, job);
+	const pin = pinOf(survey, job.leakId);
 	return {
 		leakId: job.leakId,
 		...(job.windowId !== undefined && { windowId: job.windowId }),
 		priority,
 		...(photo && { photo }),
+		...(pin && { spot: leakSpot(job.leakId, pin.plan, pin.at) }),
 		tag: String(job.tag),
 		shape: shapeOf(job),
 		place: job.place ?? '',
-		plan: pinOf(survey, job)?.plan.name ?? '',
+		plan: pin?.plan.name ?? '',
 		part: PART_WORDS[job.part],
 		action: ACTION_WORDS[job.action],
 		state: STATE_WORDS[job.state],
@@ -248,31 +251,6 @@ function valuesOf(job: FixJob, currency: string): JobValues {
 	};
 }
 
-function planPages(survey: Survey, jobs: readonly FixJob[]): PlanPage[] {
-	return Object.values(survey.plans)
-		.filter((plan) => !plan.removed)
-		.map((plan) => ({
-			name: plan.name,
-			sha256: plan.image.sha256,
-			widthPx: plan.image.widthPx,
-			heightPx: plan.image.heightPx,
-			pins: jobs.flatMap((job) => {
-				const pin = pinOf(survey, job);
-				return pin?.plan.id === plan.id
-					? [{ tag: String(job.tag), shape: shapeOf(job), x: pin.at.x, y: pin.at.y }]
-					: [];
-			})
-		}))
-		.filter(({ pins }) => pins.length > 0);
-}
-
-function pinOf(survey: Survey, job: FixJob) {
-	const leak = find(survey.leaks, job.leakId);
-	const plan = find(survey.plans, leak?.planId);
-	if (leak?.at === undefined || plan === undefined || plan.removed) return undefined;
-	return { plan, at: leak.at };
-}
-
 /** The newest picture of the leak itself. */
 function photoOf(survey: Survey, job: FixJob): JobPhoto | undefined {
 	const photos = Object.values(find(survey.leaks, job.leakId)?.photos ?? {})
@@ -280,6 +258,10 @@ function photoOf(survey: Survey, job: FixJob): JobPhoto | undefined {
 		.sort((a, b) => hoursBetween(b.takenAt, a.takenAt));
 	const image = photos[0]?.image;
 	return image && { sha256: image.sha256, widthPx: image.widthPx, heightPx: image.heightPx };
+}
+
+function pinsOf(jobs: readonly FixJob[]): PinToPrint[] {
+	return jobs.map((job) => ({ leakId: job.leakId, tag: String(job.tag), shape: shapeOf(job) }));
 }
 
 function shapeOf(job: FixJob): PinShape {

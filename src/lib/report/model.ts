@@ -1,5 +1,8 @@
 import type { Priority } from '../core/mend/priority.ts';
+import type { PlanArea, PlanMark } from '../core/survey/plan-shapes.ts';
+import type { PlanPoint } from '../core/survey/schema.ts';
 import type { Format } from '../words/format.ts';
+import type { Box } from './paper.ts';
 
 /** What a report needs of a `Format`; numbers become text here, once, for every kind of output. */
 export type PrintFormat = Pick<
@@ -41,6 +44,7 @@ export interface Tick {
 export type PinShape = 'open' | 'first' | 'done';
 
 export interface PlanPin {
+	readonly leakId: string;
 	readonly tag: string;
 	readonly shape: PinShape;
 	/** Shares of the plan's width and height, y downwards. */
@@ -49,10 +53,17 @@ export interface PlanPin {
 }
 
 export interface PlanPage {
+	readonly planId: string;
 	readonly name: string;
 	readonly sha256: string;
 	readonly widthPx: number;
 	readonly heightPx: number;
+	/** How many metres the plan is wide, where its scale is known. */
+	readonly widthM?: number;
+	/** Degrees clockwise from the top of the plan to north, where that is known. */
+	readonly northDegrees?: number;
+	readonly areas: readonly PlanArea[];
+	readonly valves: readonly PlanMark[];
 	readonly pins: readonly PlanPin[];
 }
 
@@ -79,6 +90,17 @@ export interface JobPhoto {
 	readonly heightPx: number;
 }
 
+/** Where a job is on its plan: a small cut of it, and the leak in that. */
+export interface JobSpot {
+	/** Names its picture among those of the jobs. */
+	readonly key: string;
+	readonly planId: string;
+	/** In shares of the plan. */
+	readonly part: Box;
+	/** In shares of the cut. */
+	readonly at: PlanPoint;
+}
+
 /** A time when air can be off, as a calendar needs it. */
 export interface ReportWindow {
 	readonly id: string;
@@ -97,6 +119,7 @@ export interface JobRow {
 	readonly windowId?: string;
 	readonly priority: Priority;
 	readonly photo?: JobPhoto;
+	readonly spot?: JobSpot;
 	/** The tag on the leak; `R1` and so on for findings of the compressor room. */
 	readonly tag: string;
 	readonly shape: PinShape;

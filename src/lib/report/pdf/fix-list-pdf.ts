@@ -8,16 +8,18 @@ import {
 } from './cover.ts';
 import { drawFoot, drawHead, drawPageNumber, footHeight } from './furniture.ts';
 import { drawJobCard, jobCardHeight } from './job-card.ts';
-import { drawPlanPage, type PlanImage } from './plan-page.ts';
+import { FIX_LIST_EDGES, withSheets } from '../fix-list-sheets.ts';
+import { planSheets } from '../plan-sheets.ts';
+import { drawPlanPages, WORK_KEY, type PlanImage } from './plan-page.ts';
 import { drawSectionAgain, drawSectionHead, sectionHeadHeight } from './section-head.ts';
 import { Sheet, type PaperName, type PdfFonts } from './sheet.ts';
 
 export interface FixListPdfAssets {
 	readonly fonts: PdfFonts;
 	readonly paper: PaperName;
-	/** Pictures of plans by SHA-256, as the model names them. */
+	/** Pictures of plans by the keys of their sheets. */
 	readonly planImages: ReadonlyMap<string, PlanImage>;
-	/** Small pictures of jobs by SHA-256, as the model names them. */
+	/** Small pictures of jobs: photographs by SHA-256, cuts of plans by the key of the spot. */
 	readonly photos?: ReadonlyMap<string, PlanImage>;
 	/** Told how far it is, 0 to 1, after each section. */
 	readonly tell?: ((done: number) => void) | undefined;
@@ -30,9 +32,14 @@ const GAP = 3.5;
  * own, and no job is split between two pages.
  */
 export function buildFixListPdf(
-	model: ReportModel,
+	plain: ReportModel,
 	{ fonts, paper, planImages, photos = new Map(), tell }: FixListPdfAssets
 ): Uint8Array<ArrayBuffer> {
+	const plans = plain.plans.map((plan) => ({
+		plan,
+		layout: planSheets(plan, paper, FIX_LIST_EDGES)
+	}));
+	const model = withSheets(plain, plans);
 	const sheet = new Sheet(paper, fonts);
 	describe(sheet, model);
 	const widths = [sheet.width];
@@ -53,11 +60,17 @@ export function buildFixListPdf(
 		drawn += group.rows.length;
 		tell?.(drawn / Math.max(1, jobCount));
 	}
-	for (const plan of model.plans) {
-		const top = startPage(plan.widthPx > plan.heightPx ? 'landscape' : 'portrait');
-		bookmark(sheet, `Plan: ${plan.name}`);
-		drawPlanPage(sheet, plan, planImages.get(plan.sha256), top, bottom());
-	}
+	for (const pages of plans)
+		drawPlanPages(sheet, {
+			...pages,
+			images: planImages,
+			key: WORK_KEY,
+			startPage(orientation, title) {
+				const top = startPage(orientation);
+				bookmark(sheet, title);
+				return top;
+			}
+		});
 	widths.forEach((width, index) => {
 		sheet.doc.setPage(index + 1);
 		drawPageNumber(sheet, `Page ${String(index + 1)} of ${String(widths.length)}`, width);

@@ -1,7 +1,7 @@
 import { STATE_WORDS } from '../../words/actions.ts';
 import type { JobRow } from '../model.ts';
 import type { PlanImage } from './plan-page.ts';
-import { cautionsHeight, drawCautions, drawPin, drawTicks } from './marks.ts';
+import { cautionsHeight, drawCautions, drawPin, drawRing, drawTicks } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
 
 const PLACE: TextStyle = { size: 13, bold: true };
@@ -40,7 +40,7 @@ export function jobCardHeight(sheet: Sheet, row: JobRow): number {
 /** With room for its picture, whether or not this print has it: the pages stay the same. */
 function topHeight(sheet: Sheet, row: JobRow): number {
 	const texts = Math.max(heightOf(sheet, middle(sheet, row)), heightOf(sheet, money(sheet, row)));
-	return Math.max(row.photo ? PHOTO_SIDE : 15, texts);
+	return Math.max(picturesOf(row) > 0 ? PHOTO_SIDE : 15, texts);
 }
 
 /** One job: what and where, what waiting costs, its cautions, boxes and room for initials. */
@@ -59,6 +59,7 @@ export function drawJobCard(
 	const sums = money(sheet, row);
 	writeAll(sheet, texts, MARGIN + leftColumn(row), y + PAD);
 	drawPhoto(sheet, row, photos, y + PAD);
+	drawSpot(sheet, row, photos, y + PAD);
 	writeAll(sheet, sums, right - PAD, y + PAD);
 	let down = y + PAD + topHeight(sheet, row) + 1.6;
 	sheet.rule(MARGIN + PAD, down, right - PAD, down, 0.2);
@@ -70,9 +71,29 @@ export function drawJobCard(
 	sheet.rule(line, down + TICK_SIDE, right - PAD, down + TICK_SIDE, 0.3);
 }
 
-/** The pin, and beside it the picture where there is one. */
+/** The pin, and beside it the pictures that there are. */
 function leftColumn(row: JobRow): number {
-	return row.photo ? PIN_COLUMN + PHOTO_SIDE + PAD : PIN_COLUMN;
+	return PIN_COLUMN + picturesOf(row) * (PHOTO_SIDE + PAD);
+}
+
+function picturesOf({ photo, spot }: JobRow): number {
+	return (photo ? 1 : 0) + (spot ? 1 : 0);
+}
+
+/** Where the leak is on its plan: a cut of it with a ring round the place. */
+function drawSpot(
+	sheet: Sheet,
+	{ photo, spot }: JobRow,
+	photos: ReadonlyMap<string, PlanImage>,
+	y: number
+): void {
+	const picture = spot && photos.get(spot.key);
+	if (!picture) return;
+	const x = MARGIN + PIN_COLUMN + (photo ? PHOTO_SIDE + PAD : 0);
+	const box = { x, y, width: PHOTO_SIDE, height: PHOTO_SIDE };
+	sheet.image(picture.bytes, picture.kind, box, spot.key);
+	sheet.clipped(box, () => drawRing(sheet, x + spot.at.x * PHOTO_SIDE, y + spot.at.y * PHOTO_SIDE));
+	sheet.rect(box, { mode: 'S', thickness: 0.25 });
 }
 
 function drawPhoto(

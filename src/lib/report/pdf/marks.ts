@@ -42,6 +42,14 @@ export function drawPin(
 	sheet.write(tag, x, y - sheet.lineHeight(style) * 0.48, style);
 }
 
+/** A ring with a dot in it: here, with what lies round the place left to be seen. */
+export function drawRing(sheet: Sheet, x: number, y: number): void {
+	sheet.circle(x, y, 2.6, { mode: 'S', white: true, thickness: 1.3 });
+	sheet.circle(x, y, 2.6, { mode: 'S', thickness: 0.7 });
+	sheet.circle(x, y, 0.8, { mode: 'F', white: true });
+	sheet.circle(x, y, 0.6, { mode: 'F' });
+}
+
 /** A warning sign: a white triangle with a black stroke and dot, for a black ground. */
 export function drawWarningSign(sheet: Sheet, x: number, y: number, height: number): void {
 	const half = height * 0.58;

@@ -1,7 +1,9 @@
-import type { PlanPage } from '../model.ts';
+import type { PlanPage, PinShape } from '../model.ts';
+import type { PlanLayout, PlanSheet } from '../plan-sheets.ts';
+import { onSheet } from '../plan-sheets.ts';
 import { drawPin } from './marks.ts';
-import { spreadPins } from './pin-places.ts';
-import { MARGIN, type Box, type Sheet, type TextStyle } from './sheet.ts';
+import { drawNorth, drawScaleBar, drawShapes, drawValves, VALVE_WIDTH } from './plan-marks.ts';
+import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
 
 /** A plan's picture, decoded or ready to embed: JPEG is quickest, and smallest to print. */
 export interface PlanImage {
@@ -9,72 +11,154 @@ export interface PlanImage {
 	readonly kind: 'JPEG' | 'PNG';
 }
 
-const NAME: TextStyle = { size: 16, bold: true };
-const KEY: TextStyle = { size: 10 };
-const MANY = 60;
+export interface PlanPagesToDraw {
+	readonly plan: PlanPage;
+	readonly layout: PlanLayout;
+	/** By the key of the sheet that they are of. */
+	readonly images: ReadonlyMap<string, PlanImage>;
+	/** What its three shapes of pin say here. */
+	readonly key: readonly (readonly [PinShape, string])[];
+	/** Opens a page and returns where its own matter starts. */
+	readonly startPage: (orientation: PlanSheet['orientation'], bookmark: string) => number;
+}
 
-/** A plan fills a page, with a numbered pin for each job on it. */
-export function drawPlanPage(
+const NAME: TextStyle = { size: 16, bold: true };
+const KEY: TextStyle = { size: 9.5 };
+const TAGS = 'The number is the tag on the joint.';
+const SHEET_NAME: TextStyle = { size: 20, bold: true, align: 'center' };
+
+/** The key to the pins of a fix list. */
+export const WORK_KEY = [
+	['open', 'to do'],
+	['first', 'do this first'],
+	['done', 'done']
+] as const satisfies PlanPagesToDraw['key'];
+
+/** The pages of a plan: one, or a page that shows the sheets and then those. */
+export function drawPlanPages(sheet: Sheet, pages: PlanPagesToDraw): void {
+	const { plan, layout } = pages;
+	const { overview } = layout;
+	if (overview) {
+		beginPage(sheet, pages, overview, `${plan.name}: its sheets`);
+		drawSheetNames(sheet, plan, layout, overview);
+	}
+	for (const each of layout.sheets) {
+		const title = each.name === '' ? plan.name : `${plan.name}, sheet ${each.name}`;
+		beginPage(sheet, pages, each, title);
+		drawNumbers(sheet, each);
+	}
+}
+
+/** The plan and what is drawn on it, under its name and key and over its scale. */
+function beginPage(
+	sheet: Sheet,
+	{ plan, images, key, startPage }: PlanPagesToDraw,
+	each: PlanSheet,
+	title: string
+): void {
+	const top = startPage(each.orientation, `Plan: ${title}`);
+	const head = sheet.lines(title, NAME, sheet.contentWidth, 1);
+	drawKey(sheet, plan, key, top + sheet.write(head, MARGIN, top, NAME) + 0.5);
+	const { frame, part } = each;
+	const image = images.get(each.key);
+	if (image) sheet.image(image.bytes, image.kind, frame, each.key);
+	else sheet.write('The picture of this plan is not in the survey.', frame.x + 4, frame.y + 4, KEY);
+	sheet.clipped(frame, () => drawShapes(sheet, plan, (at) => onSheet(at, part, frame)));
+	sheet.rect(frame, { mode: 'S', thickness: 0.3 });
+	drawValves(sheet, plan.valves, (at) => onSheet(at, part, frame), frame);
+	const under = frame.y + frame.height + 2;
+	sheet.write(TAGS, frame.x + frame.width / 2, under, { ...KEY, align: 'center' });
+	if (plan.northDegrees !== undefined)
+		drawNorth(sheet, frame.x + frame.width - 4, under + 2.6, plan.northDegrees);
+	if (plan.widthM !== undefined)
+		drawScaleBar(sheet, frame.x, under, frame.width, plan.widthM * part.width);
+	else sheet.write('No scale is set for this plan.', frame.x, under, KEY);
+}
+
+/** Pins that had to move are joined to the spot of the leak. */
+function drawNumbers(sheet: Sheet, { pins, radius }: PlanSheet): void {
+	for (const { spot, at } of pins) {
+		if (Math.hypot(at.x - spot.x, at.y - spot.y) < 0.05) continue;
+		sheet.rule(spot.x, spot.y, at.x, at.y, 0.4);
+		sheet.circle(spot.x, spot.y, 0.8, { mode: 'F' });
+	}
+	for (const { tag, shape, at } of pins) drawPin(sheet, tag, shape, at.x, at.y, radius);
+}
+
+function drawSheetNames(
 	sheet: Sheet,
 	plan: PlanPage,
-	image: PlanImage | undefined,
-	top: number,
-	bottom: number
+	{ sheets }: PlanLayout,
+	{ part, frame }: PlanSheet
 ): void {
-	let down = top;
-	down +=
-		sheet.write(sheet.lines(plan.name, NAME, sheet.contentWidth, 1), MARGIN, down, NAME) + 0.5;
-	down += drawKey(sheet, down) + 2;
-	const frame = fitted(plan, {
-		x: MARGIN,
-		y: down,
-		width: sheet.contentWidth,
-		height: bottom - down
-	});
-	if (image) sheet.image(image.bytes, image.kind, frame, plan.sha256);
-	else sheet.write('The picture of this plan is not in the survey.', frame.x + 4, frame.y + 4, KEY);
-	sheet.rect(frame, { mode: 'S', thickness: 0.3 });
-	drawPins(sheet, plan, frame);
-}
-
-function drawPins(sheet: Sheet, plan: PlanPage, frame: Box): void {
-	const radius = plan.pins.length > MANY ? 2.7 : 3.5;
-	const true_ = plan.pins.map(({ x, y }) => ({
-		x: frame.x + x * frame.width,
-		y: frame.y + y * frame.height
-	}));
-	const placed = spreadPins(true_, radius, frame);
-	plan.pins.forEach((_, index) => {
-		const [from, to] = [true_[index], placed[index]];
-		if (!from || !to || Math.hypot(to.x - from.x, to.y - from.y) < radius * 0.5) return;
-		sheet.rule(from.x, from.y, to.x, to.y, 0.4);
-		sheet.circle(from.x, from.y, 0.8, { mode: 'F' });
-	});
-	plan.pins.forEach(({ tag, shape }, index) => {
-		const at = placed[index];
-		if (at) drawPin(sheet, tag, shape, at.x, at.y, radius);
-	});
-}
-
-function drawKey(sheet: Sheet, y: number): number {
-	let x = MARGIN;
-	for (const [shape, text] of [
-		['open', 'to do'],
-		['first', 'do this first'],
-		['done', 'done']
-	] as const) {
-		drawPin(sheet, '', shape, x + 2, y + 2.6, 2);
-		x += 5.5;
-		sheet.write(text, x, y + 0.4, KEY);
-		x += sheet.textWidth(text, KEY) + 7;
+	for (const pin of plan.pins) {
+		const { x, y } = onSheet(pin, part, frame);
+		sheet.circle(x, y, 1.1, { mode: 'F', white: true });
+		sheet.circle(x, y, 0.8, { mode: 'F' });
 	}
-	sheet.write('The number is the tag on the joint.', x, y + 0.4, KEY);
-	return sheet.lineHeight(KEY);
+	const named = new Map<string, PlanSheet[]>();
+	for (const each of sheets) named.set(each.key, [...(named.get(each.key) ?? []), each]);
+	for (const [first, ...others] of named.values()) {
+		if (!first) continue;
+		const { x, y } = onSheet(first.cell, part, frame);
+		const width = first.cell.width * frame.width;
+		const height = first.cell.height * frame.height;
+		sheet.rect({ x, y, width, height }, { mode: 'S', thickness: 0.7 });
+		const name = others.length === 0 ? first.name : `${first.name} +${String(others.length)}`;
+		const style = { ...SHEET_NAME, size: Math.min(SHEET_NAME.size, height * 1.6) };
+		const [wide, high] = [sheet.textWidth(name, style) + 4, sheet.lineHeight(style) + 1];
+		const box = {
+			x: x + (width - wide) / 2,
+			y: y + (height - high) / 2,
+			width: wide,
+			height: high
+		};
+		sheet.rect(box, { mode: 'FD', white: true, thickness: 0.5 });
+		sheet.write(name, x + width / 2, box.y + 0.5, style);
+	}
 }
 
-/** The largest box of the plan's shape that fits the room, centred across it. */
-function fitted(plan: PlanPage, room: Box): Box {
-	const scale = Math.min(room.width / plan.widthPx, room.height / plan.heightPx);
-	const [width, height] = [plan.widthPx * scale, plan.heightPx * scale];
-	return { x: room.x + (room.width - width) / 2, y: room.y, width, height };
+function drawKey(sheet: Sheet, plan: PlanPage, key: PlanPagesToDraw['key'], y: number): void {
+	let x = MARGIN;
+	const say = (text: string, width: number) => {
+		sheet.write(text, x + width, y + 0.3, KEY);
+		x += width + sheet.textWidth(text, KEY) + 5;
+	};
+	for (const [shape, text] of key) {
+		drawPin(sheet, '', shape, x + 2, y + 2.4, 1.8);
+		say(text, 5.2);
+	}
+	if (plan.valves.length > 0) {
+		drawValves(sheet, [{ id: '', kind: 'valve', at: { x: 0, y: 0 }, text: '' }], () => ({
+			x: x + VALVE_WIDTH / 2,
+			y: y + 2.4
+		}));
+		say('isolating valve', VALVE_WIDTH + 1.2);
+	}
+	const kinds = new Set(plan.areas.map(({ kind }) => kind));
+	for (const [kind, text] of [
+		['section', 'section'],
+		['walked', 'walked and tight']
+	] as const) {
+		if (!kinds.has(kind)) continue;
+		drawShapes(
+			sheet,
+			{
+				areas: [
+					{
+						id: '',
+						kind,
+						outline: [
+							{ x: 0, y: 0 },
+							{ x: 6, y: 0 },
+							{ x: 6, y: 3.4 },
+							{ x: 0, y: 3.4 }
+						]
+					}
+				]
+			},
+			(at) => ({ x: x + at.x, y: y + 0.8 + at.y })
+		);
+		say(text, 7.2);
+	}
 }

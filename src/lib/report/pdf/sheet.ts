@@ -1,26 +1,14 @@
 import { jsPDF } from 'jspdf';
+import { MARGIN, PAPERS, type Box, type Paper, type PaperName } from '../paper.ts';
 import { charactersOf } from '../true-type.ts';
+
+export { MARGIN, PAPERS, type Box, type PaperName } from '../paper.ts';
 
 /** Bytes of the two faces that everything is printed in. */
 export interface PdfFonts {
 	readonly regular: Uint8Array;
 	readonly bold: Uint8Array;
 }
-
-export type PaperName = 'a4' | 'a3' | 'letter';
-
-interface Paper {
-	readonly widthMm: number;
-	readonly heightMm: number;
-	/** Everything is drawn this much larger, so that a large sheet reads from further away. */
-	readonly scale: number;
-}
-
-export const PAPERS: Readonly<Record<PaperName, Paper>> = {
-	a4: { widthMm: 210, heightMm: 297, scale: 1 },
-	a3: { widthMm: 297, heightMm: 420, scale: 1.25 },
-	letter: { widthMm: 215.9, heightMm: 279.4, scale: 1 }
-};
 
 export interface TextStyle {
 	/** Points at scale 1. */
@@ -30,18 +18,10 @@ export interface TextStyle {
 	readonly align?: 'left' | 'center' | 'right';
 }
 
-export interface Box {
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
-}
-
 const MM_PER_POINT = 25.4 / 72;
 /** Height of a line of text for each unit of its size, and how far down its baseline lies. */
 const LINE = 1.24;
 const BASELINE = 0.94;
-export const MARGIN = 12;
 /** What stands in for a character that the font lacks: better seen than lost. */
 const STAND_IN = '□';
 
@@ -183,6 +163,37 @@ export class Sheet {
 		});
 	}
 
+	/** What is drawn meanwhile is seen within the box only. */
+	clipped({ x, y, width, height }: Box, draw: () => void): void {
+		const [left, top, wide, high] = [x, y, width, height].map((value) => this.#mm(value));
+		this.doc.saveGraphicsState();
+		this.doc.rect(left ?? 0, top ?? 0, wide ?? 0, high ?? 0, null);
+		this.doc.clip();
+		this.doc.discardPath();
+		draw();
+		this.doc.restoreGraphicsState();
+	}
+
+	/** A closed outline; `dash` gives the lengths of its strokes and gaps. */
+	outline(
+		points: readonly { readonly x: number; readonly y: number }[],
+		thickness: number,
+		dash: readonly number[] = []
+	): void {
+		const [first, ...rest] = points.map(({ x, y }) => ({ x: this.#mm(x), y: this.#mm(y) }));
+		if (!first) return;
+		this.#ink({ mode: 'S', thickness });
+		this.doc.setLineDashPattern(
+			dash.map((length) => this.#mm(length)),
+			0
+		);
+		this.doc.moveTo(first.x, first.y);
+		for (const { x, y } of rest) this.doc.lineTo(x, y);
+		this.doc.close();
+		this.doc.stroke();
+		this.doc.setLineDashPattern([], 0);
+	}
+
 	circle(x: number, y: number, radius: number, fill: Fill): void {
 		this.#ink(fill);
 		this.doc.circle(this.#mm(x), this.#mm(y), this.#mm(radius), fill.mode);
@@ -258,8 +269,8 @@ export class Sheet {
 		return sum;
 	}
 
-	#ink({ thickness, white }: Fill): void {
-		this.doc.setDrawColor(0);
+	#ink({ mode, thickness, white }: Fill): void {
+		this.doc.setDrawColor(white && mode === 'S' ? 255 : 0);
 		this.doc.setFillColor(white ? '#ffffff' : '#000000');
 		if (thickness !== undefined) this.doc.setLineWidth(this.#mm(thickness));
 	}

@@ -8,6 +8,7 @@ import { printBeside } from '#lib/session/printing.ts';
 import type { Paper, Printable, TableKind } from '#lib/ui/mend/making.ts';
 import type { Format } from '#lib/words/format.ts';
 import { fileStem } from '../download.ts';
+import { cutPlans, type Picture } from './cut-plans.ts';
 
 /** What was printed, and what the reader must know of it before saving it. */
 export interface MadePrint {
@@ -22,11 +23,6 @@ interface Source {
 	readonly open: OpenSurvey;
 	readonly assessment: Assessment;
 	readonly format: Format;
-}
-
-interface Picture {
-	readonly bytes: Uint8Array;
-	readonly kind: 'JPEG';
 }
 
 /** How long the longer side of a picture beside a job is: 22 mm at some 300 dots to the inch. */
@@ -51,18 +47,18 @@ export async function makePrint(
 	const planImages = new Map<string, Picture>();
 	const photos = new Map<string, Picture>();
 	if (what === 'pdf') {
-		for (const [index, plan] of model.plans.entries()) {
-			if (stop.aborted) return undefined;
-			tell(`Drawing the plan ${plan.name}`, 0.05 + (0.2 * index) / model.plans.length);
-			const picture = await pictureOf(source.open, plan);
-			if (picture) planImages.set(plan.sha256, picture);
-			else missing.missingPlans.push(plan.name);
-		}
+		const cut = await cutPlans(source.open, model, paper, stop, (doing, done) =>
+			tell(doing, 0.35 * done)
+		);
+		if (stop.aborted) return undefined;
+		for (const [key, picture] of cut.sheets) planImages.set(key, picture);
+		for (const [key, picture] of cut.spots) photos.set(key, picture);
+		missing.missingPlans.push(...cut.missing);
 		const rows = model.groups.flatMap((group) => group.rows);
 		for (const [index, { photo, tag }] of rows.entries()) {
 			if (!photo || photos.has(photo.sha256)) continue;
 			if (stop.aborted) return undefined;
-			tell('Drawing the pictures', 0.25 + (0.35 * index) / rows.length);
+			tell('Drawing the pictures', 0.35 + (0.25 * index) / rows.length);
 			const picture = await pictureOf(source.open, photo, PHOTO_PX);
 			if (picture) photos.set(photo.sha256, picture);
 			else missing.missingPhotos.push(tag);

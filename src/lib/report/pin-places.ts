@@ -1,4 +1,4 @@
-import type { Box } from './sheet.ts';
+import type { Box } from './paper.ts';
 
 export interface Point {
 	readonly x: number;
@@ -8,23 +8,27 @@ export interface Point {
 type Movable = { -readonly [Key in keyof Point]: Point[Key] };
 
 const GAP = 0.9;
-const MOST_TURNS = 300;
-/** Beyond this many pins there is seldom room to part them all, so fewer turns are spent on it. */
-const CROWD = 200;
-const CROWD_TURNS = 40;
+const MOST_TURNS = 60;
+/** What a valve keeps clear of numbers, as a share of a pin's radius. */
+const VALVE = 0.9;
 
 /**
- * Moves pins apart until none covers another, each as little as it takes, and keeps them within
- * the frame. Where there is no room for all of them some overlap remains.
+ * Moves pins apart until none covers another or a valve, each as little as it takes, and keeps them
+ * within the frame. Where there is no room for all of them some overlap remains.
  */
-export function spreadPins(points: readonly Point[], radius: number, frame: Box): Point[] {
+export function placePins(
+	points: readonly Point[],
+	radius: number,
+	frame: Box,
+	valves: readonly Point[] = []
+): Point[] {
 	const inFrame = ({ x, y }: Point) => ({
 		x: within(x, frame.x + radius, frame.x + frame.width - radius),
 		y: within(y, frame.y + radius, frame.y + frame.height - radius)
 	});
 	const placed: Movable[] = points.map(inFrame);
 	const apart = 2 * radius + GAP;
-	for (let turn = 0; turn < (points.length > CROWD ? CROWD_TURNS : MOST_TURNS); turn++) {
+	for (let turn = 0; turn < MOST_TURNS; turn++) {
 		let moved = false;
 		for (const [i, j] of neighbours(placed, apart)) {
 			const [a, b] = [placed[i], placed[j]];
@@ -33,7 +37,38 @@ export function spreadPins(points: readonly Point[], radius: number, frame: Box)
 		if (!moved) break;
 		for (const point of placed) Object.assign(point, inFrame(point));
 	}
-	return placed;
+	const settled: Point[] = [];
+	for (const point of placed) settled.push(nearestFree(point, settled, valves, radius, inFrame));
+	return settled;
+}
+
+const RINGS = 60;
+
+/** The place nearest to a point where a pin covers neither those that stand nor a valve. */
+function nearestFree(
+	point: Point,
+	standing: readonly Point[],
+	valves: readonly Point[],
+	radius: number,
+	inFrame: (point: Point) => Point
+): Point {
+	const clear = (at: Point) =>
+		standing.every((other) => Math.hypot(at.x - other.x, at.y - other.y) >= 2 * radius + GAP / 2) &&
+		valves.every((valve) => Math.hypot(at.x - valve.x, at.y - valve.y) >= (1 + VALVE) * radius);
+	if (clear(point)) return { ...point };
+	for (let ring = 1; ring <= RINGS; ring++) {
+		const steps = 6 * ring;
+		for (let step = 0; step < steps; step++) {
+			const angle = (2 * Math.PI * step) / steps;
+			const away = (ring * radius) / 2;
+			const at = inFrame({
+				x: point.x + Math.cos(angle) * away,
+				y: point.y + Math.sin(angle) * away
+			});
+			if (clear(at)) return at;
+		}
+	}
+	return { ...point };
 }
 
 /**

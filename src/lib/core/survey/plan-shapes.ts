@@ -1,6 +1,22 @@
-import { find } from '#lib/core/survey/ids.ts';
-import type { Survey } from '#lib/core/survey/schema.ts';
-import type { PlanArea, PlanMark } from './shapes.ts';
+import { find } from './ids.ts';
+import type { PlanPoint, Survey } from './schema.ts';
+
+/** An outline on a plan: where a section lies, or what was walked and found tight. */
+export interface PlanArea {
+	readonly id: string;
+	readonly kind: 'section' | 'walked';
+	readonly outline: readonly PlanPoint[];
+	/** Written in its middle; a section without one is not told from the next. */
+	readonly name?: string | undefined;
+}
+
+/** A small thing on a plan with its word beside it. */
+export interface PlanMark {
+	readonly id: string;
+	readonly kind: 'valve' | 'point';
+	readonly at: PlanPoint;
+	readonly text: string;
+}
 
 /** The sections that are drawn on a plan, and what was walked on it in a round. */
 export function areasOn(survey: Survey, planId: string, roundId?: string): PlanArea[] {
