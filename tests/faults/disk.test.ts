@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from '
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { photoWithPlace } from '../story/photo-with-place.ts';
 import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
-import { times } from './long.ts';
+import { tally, times } from './long.ts';
 
 const appUrl = inject('appUrl');
 const SLOW = { timeout: 20_000 };
@@ -148,40 +148,46 @@ describe('a browser that keeps nothing', () => {
 	});
 });
 
-test('two tabs edit one survey in turns, one is closed in the middle, and no edit is lost', async () => {
-	context = await freshProfile(browser);
-	const first = await context.newPage();
-	await openDemo(first, appUrl);
-	await goTo(first, 'Set up');
-	const second = await context.newPage();
-	await second.goto(first.url());
-	await noteOf(second).waitFor();
-	const name = first.getByLabel('Name of the site').first();
-	const rounds = times(8, 100);
-	for (let round = 0; round < rounds; round++) {
-		await write(second, `note ${round}`);
-		await name.fill(`Works ${round}`);
-		await name.blur();
+const ROUNDS = times(8, 100);
+
+test(
+	'two tabs edit one survey in turns, one is closed in the middle, and no edit is lost',
+	{ timeout: 80_000 + ROUNDS * 2000 },
+	async () => {
+		context = await freshProfile(browser);
+		const first = await context.newPage();
+		await openDemo(first, appUrl);
+		await goTo(first, 'Set up');
+		const second = await context.newPage();
+		await second.goto(first.url());
+		await noteOf(second).waitFor();
+		const name = first.getByLabel('Name of the site').first();
+		for (let round = 0; round < ROUNDS; round++) {
+			await write(second, `note ${round}`);
+			await name.fill(`Works ${round}`);
+			await name.blur();
+		}
+		await saved(first);
+		await expect.poll(() => noteOf(first).inputValue(), SLOW).toBe(`note ${ROUNDS - 1}`);
+		await write(second, 'the last of the second tab');
+		await saved(second);
+		await second.close();
+		await write(first, 'and the first goes on');
+		await saved(first);
+		await first.reload();
+		await noteOf(first).waitFor();
+		expect(await noteOf(first).inputValue()).toBe('and the first goes on');
+		expect(await name.inputValue()).toBe(`Works ${ROUNDS - 1}`);
+		const { commands, conflicts } = await fileFrom(first, 'To file');
+		expect(conflicts).toEqual([]);
+		const texts = commands.map(({ body }) => JSON.stringify(body));
+		for (let round = 0; round < ROUNDS; round++) {
+			expect(texts.some((text) => text.includes(`"note ${round}"`))).toBe(true);
+			expect(texts.some((text) => text.includes(`"Works ${round}"`))).toBe(true);
+		}
+		tally('Edits in two tabs in turns', 2 * ROUNDS + 2, 0);
 	}
-	await saved(first);
-	await expect.poll(() => noteOf(first).inputValue(), SLOW).toBe(`note ${rounds - 1}`);
-	await write(second, 'the last of the second tab');
-	await saved(second);
-	await second.close();
-	await write(first, 'and the first goes on');
-	await saved(first);
-	await first.reload();
-	await noteOf(first).waitFor();
-	expect(await noteOf(first).inputValue()).toBe('and the first goes on');
-	expect(await name.inputValue()).toBe(`Works ${rounds - 1}`);
-	const { commands, conflicts } = await fileFrom(first, 'To file');
-	expect(conflicts).toEqual([]);
-	const texts = commands.map(({ body }) => JSON.stringify(body));
-	for (let round = 0; round < rounds; round++) {
-		expect(texts.some((text) => text.includes(`"note ${round}"`))).toBe(true);
-		expect(texts.some((text) => text.includes(`"Works ${round}"`))).toBe(true);
-	}
-});
+);
 
 test('the last twenty steps are taken back after a restart', async () => {
 	context = await freshProfile(browser);
