@@ -1,4 +1,5 @@
 import type { Check, CheckId } from '#lib/core/survey/checks.ts';
+import { doubts } from './doubts.ts';
 import type { Format } from './format.ts';
 
 interface CheckWords {
@@ -9,69 +10,73 @@ interface CheckWords {
 
 type Write = (check: Check, format: Format) => CheckWords;
 
+/** The hours of a year, as they are offered; a leap year's are not meant. */
+const YEAR_H = 8760;
+const YEAR = `${YEAR_H} h`;
+
 const WORDS: Readonly<Record<CheckId, Write>> = {
 	'air-pressure-missing': () => ({
-		sentence:
-			'The air pressure of the site is not known. Enter its altitude or a barometer reading.',
-		fixes: ['It lies at sea level']
+		sentence: doubts.airPressureMissing,
+		fixes: [doubts.atSeaLevel]
 	}),
-	'supply-missing': () => ({
-		sentence: 'How the air is made is not known, so there is no energy yet. Enter the supply.',
-		fixes: []
+	'supply-missing': () => ({ sentence: doubts.supplyMissing, fixes: [] }),
+	'price-missing': () => ({ sentence: doubts.priceMissing, fixes: [] }),
+	'section-hours-missing': (check) => ({
+		sentence: doubts.hoursMissing(named(check)),
+		fixes: [doubts.always(YEAR)]
 	}),
-	'price-missing': () => ({
-		sentence: 'The price of electricity is not known, so there is no cost yet.',
-		fixes: []
-	}),
-	'section-hours-missing': ({ detail }) => ({
-		sentence: `How many hours a year “${detail['name']}” is under pressure is not known.`,
-		fixes: ['Always: 8760 h']
-	}),
-	'section-hours-implausible': ({ detail }, format) => ({
-		sentence: `“${detail['name']}” is given ${format.count(Number(detail['hours']))} hours a year; a year has 8760.`,
-		fixes: ['Make it 8760 h']
+	'section-hours-implausible': (check, format) => ({
+		sentence: doubts.hoursImplausible(
+			named(check),
+			format.count(Number(check.detail['hours'])),
+			String(YEAR_H)
+		),
+		fixes: [doubts.makeIt(YEAR)]
 	}),
 	'section-pressure-implausible': (check, format) => ({
-		sentence: `${format.pressure(Number(check.detail['pressureBarGauge']))} in “${check.detail['name']}”?`,
+		sentence: doubts.sectionPressure(pressureOf(check, format), named(check)),
 		fixes: pressureFixes(check, format)
 	}),
-	'section-valve-missing': ({ detail }) => ({
-		sentence: `“${detail['name']}” has no isolating valve named. The fix list needs it.`,
-		fixes: []
-	}),
-	'leak-size-missing': ({ detail }) => ({
-		sentence: `Leak ${detail['tag']} has no size yet.`,
-		fixes: []
-	}),
-	'leak-section-missing': ({ detail }) => ({
-		sentence: `Leak ${detail['tag']} is not on a section, so nobody knows which valve shuts it.`,
-		fixes: []
-	}),
-	'leak-pressure-missing': ({ detail }) => ({
-		sentence: `The pressure at leak ${detail['tag']} is not known: read it, or set it for the section.`,
+	'section-valve-missing': (check) => ({ sentence: doubts.valveMissing(named(check)), fixes: [] }),
+	'leak-size-missing': (check) => ({ sentence: doubts.sizeMissing(tagOf(check)), fixes: [] }),
+	'leak-section-missing': (check) => ({ sentence: doubts.sectionMissing(tagOf(check)), fixes: [] }),
+	'leak-pressure-missing': (check) => ({
+		sentence: doubts.pressureMissing(tagOf(check)),
 		fixes: []
 	}),
 	'leak-pressure-implausible': (check, format) => ({
-		sentence: `${format.pressure(Number(check.detail['pressureBarGauge']))} at leak ${check.detail['tag']}?`,
+		sentence: doubts.leakPressure(pressureOf(check, format), tagOf(check)),
 		fixes: pressureFixes(check, format)
 	}),
-	'leak-opening-implausible': ({ detail }, format) => ({
-		sentence: `A hole of ${format.length(Number(detail['diameterMm']))} at leak ${detail['tag']}?`,
-		fixes: [`I meant ${format.length(Number(detail['diameterMm']) / 10)}`]
+	'leak-opening-implausible': (check, format) => {
+		const mm = Number(check.detail['diameterMm']);
+		return {
+			sentence: doubts.opening(format.length(mm), tagOf(check)),
+			fixes: [doubts.meant(format.length(mm / 10))]
+		};
+	},
+	'leak-tag-twice': (check) => ({
+		sentence: doubts.tagTwice(tagOf(check)),
+		fixes: [doubts.giveTag(String(check.detail['freeTag']))]
 	}),
-	'leak-tag-twice': ({ detail }) => ({
-		sentence: `Two leaks have the tag number ${detail['tag']}.`,
-		fixes: [`Give this one ${detail['freeTag']}`]
-	}),
-	'leak-pin-missing': ({ detail }) => ({
-		sentence: `Leak ${detail['tag']} is not on a plan.`,
-		fixes: []
-	})
+	'leak-pin-missing': (check) => ({ sentence: doubts.pinMissing(tagOf(check)), fixes: [] })
 };
 
 /** What looks doubtful, as a sentence, and a label for each fix. */
 export function checkWords(check: Check, format: Format): CheckWords {
 	return WORDS[check.id](check, format);
+}
+
+function named({ detail }: Check): string {
+	return String(detail['name']);
+}
+
+function tagOf({ detail }: Check): string {
+	return String(detail['tag']);
+}
+
+function pressureOf({ detail }: Check, format: Format): string {
+	return format.pressure(Number(detail['pressureBarGauge']));
 }
 
 function pressureFixes(check: Check, format: Format): string[] {
@@ -82,6 +87,6 @@ function pressureFixes(check: Check, format: Format): string[] {
 				: fix.kind === 'record-sighting'
 					? fix.sighting?.pressureBarGauge
 					: undefined;
-		return `I meant ${format.pressure(bar ?? 0)}`;
+		return doubts.meant(format.pressure(bar ?? 0));
 	});
 }

@@ -1,5 +1,6 @@
 import type { Clash } from '#lib/core/survey/clashes.ts';
 import { clashSentence } from './clashes.ts';
+import { files } from './files.ts';
 import type { Format } from './format.ts';
 
 /** What opening a survey file did, in numbers. */
@@ -27,36 +28,18 @@ export function isPlainlyNew(outcome: FileOutcome): boolean {
 export function fileNews(outcome: FileOutcome, count: Format['count']): readonly string[] {
 	const { siteName, isNew, addedCommands, conflicts, quarantined, missingPictures } = outcome;
 	const { clashes, tagsTwice } = outcome;
-	const many = (number: number, one: string, more: string) =>
-		number === 1 ? `One ${one}` : `${count(number)} ${more}`;
 	const main = isNew
-		? `${siteName} is on this device now.`
+		? files.isHere(siteName)
 		: addedCommands === 0
-			? `${siteName} was here already, and the file held nothing new.`
-			: `${many(addedCommands, 'change was', 'changes were')} taken into ${siteName}; nothing here was overwritten.`;
+			? files.nothingNew(siteName)
+			: files.taken(addedCommands, count(addedCommands), siteName);
 	return [
 		main,
 		...clashes.slice(0, MOST_TOLD).map((clash) => clashSentence(clash, count)),
-		...(clashes.length > MOST_TOLD
-			? [`${count(clashes.length - MOST_TOLD)} more were changed on both sides.`]
-			: []),
-		...(tagsTwice.length > 0
-			? [
-					`Tag numbers used twice: ${tagsTwice.map(count).join(', ')}. Walk offers a free number for each.`
-				]
-			: []),
-		...(conflicts > 0
-			? [`${many(conflicts, 'change', 'changes')} no longer fitted: listed at the end of Set up.`]
-			: []),
-		...(quarantined > 0
-			? [
-					`${many(quarantined, 'record', 'records')} could not be read: set aside, not lost, and listed at the end of Set up.`
-				]
-			: []),
-		...(missingPictures > 0
-			? [
-					`${many(missingPictures, 'picture is', 'pictures are')} missing from the file or damaged in it.`
-				]
-			: [])
+		...(clashes.length > MOST_TOLD ? [files.moreClashes(count(clashes.length - MOST_TOLD))] : []),
+		...(tagsTwice.length > 0 ? [files.tagsTwice(tagsTwice.map(count).join(', '))] : []),
+		...(conflicts > 0 ? [files.conflicts(conflicts, count(conflicts))] : []),
+		...(quarantined > 0 ? [files.unreadable(quarantined, count(quarantined))] : []),
+		...(missingPictures > 0 ? [files.pictures(missingPictures, count(missingPictures))] : [])
 	];
 }

@@ -81,7 +81,9 @@ describe('the catalogue', () => {
 			.filter((file) => /\.(ts|svelte)$/.test(file) && !/words\/(en|de)\//.test(file))
 			.map((file) => readFileSync(join(source, file), 'utf8'))
 			.join('\n');
-		const unread = Object.entries(german).flatMap(([room, words]) =>
+		// Those of refusals and cautions are read by code: their own tests hold them.
+		const { refusals: _, cautions: __, ...named } = german;
+		const unread = Object.entries(named).flatMap(([room, words]) =>
 			Object.keys(words as object)
 				.filter((key) => !new RegExp(`\\.${key}\\b|\\b${key}[,} ]`).test(text))
 				.map((key) => `${room}.${key}`)

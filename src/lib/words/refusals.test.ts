@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { refusals as german } from './de/refusals.ts';
+import { speak } from './language.ts';
 import { REFUSAL_SENTENCES } from './refusal-table.ts';
 import { refusalSentence } from './refusals.ts';
 
@@ -34,6 +36,30 @@ describe('sentences for refusals', () => {
 			expect(shown, code).toMatch(/^[A-Z“…].*\.$/);
 			expect(sentence.match(/\[/g)?.length, code).toBe(sentence.match(/\]/g)?.length);
 		}
+	});
+
+	it('German fills in the same quantities, and leaves out the same ones', () => {
+		const filled = (sentence: string) => (sentence.match(/\{\w+\}/g) ?? []).sort();
+		const left = (sentence: string) => filled((sentence.match(/\[[^\]]*\]/g) ?? []).join(' '));
+		for (const [code, sentence] of Object.entries(REFUSAL_SENTENCES)) {
+			const translated = (german as Readonly<Record<string, string>>)[code] ?? '';
+			expect(filled(translated), code).toEqual(filled(sentence));
+			expect(left(translated), code).toEqual(left(sentence));
+			expect(translated, code).toMatch(/^[A-ZÄÖÜ„{].*\.$/);
+		}
+	});
+
+	it('writes numbers and limits the German way, too', async () => {
+		await speak('de');
+		expect(
+			refusalSentence({
+				code: 'pressure-out-of-range',
+				detail: { pressureBarGauge: 90.5, lowestBarGauge: 0, highestBarGauge: 60 }
+			})
+		).toBe(
+			'Dieser Druck liegt außerhalb des Bereichs: 90,5 bar; zulässig ab 0 bar bis 60 bar. Prüfen Sie ihn.'
+		);
+		await speak('en');
 	});
 
 	it('names the quantity that offended and what is accepted, with units', () => {

@@ -1,32 +1,37 @@
 import type { Refusal } from '#lib/core/units/result.ts';
+import { currentLanguage } from './language.ts';
+import { readerLocale } from './locale.ts';
+import { refusalParts } from './refusal-parts.ts';
 import { REFUSAL_SENTENCES } from './refusal-table.ts';
 
+type Unit = string | (() => string);
+
 /** Units at the end of a quantity's name, longest first, as they are written after a number. */
-const UNITS_IN_NAMES: readonly (readonly [ending: string, unit: string])[] = [
-	['KwPerM3PerMin', ' kW per m³/min'],
-	['PaAbsolute', ' Pa absolute'],
-	['BarGauge', ' bar'],
-	['Cm3PerS', ' cm³/s'],
-	['M3PerMin', ' m³/min'],
-	['M3PerS', ' m³/s'],
-	['LPerS', ' L/s'],
-	['Bytes', ' bytes'],
-	['Kwh', ' kWh'],
-	['KPa', ' kPa'],
-	['Mm', ' mm'],
-	['M2', ' m²'],
-	['M3', ' m³'],
-	['Kw', ' kW'],
-	['W', ' W'],
-	['C', ' °C'],
-	['M', ' m'],
-	['L', ' L']
+const UNITS_IN_NAMES: readonly (readonly [ending: string, unit: Unit])[] = [
+	['KwPerM3PerMin', () => refusalParts.perUnit('kW', 'm³/min')],
+	['PaAbsolute', () => refusalParts.absolute],
+	['BarGauge', 'bar'],
+	['Cm3PerS', 'cm³/s'],
+	['M3PerMin', 'm³/min'],
+	['M3PerS', 'm³/s'],
+	['LPerS', 'L/s'],
+	['Bytes', () => refusalParts.bytes],
+	['Kwh', 'kWh'],
+	['KPa', 'kPa'],
+	['Mm', 'mm'],
+	['M2', 'm²'],
+	['M3', 'm³'],
+	['Kw', 'kW'],
+	['W', 'W'],
+	['C', '°C'],
+	['M', 'm'],
+	['L', 'L']
 ];
-const WHOLE_NAME_UNITS: Readonly<Record<string, string>> = {
-	bytes: ' bytes',
-	megabytes: ' MB',
-	megapixels: ' megapixels',
-	hours: ' h'
+const WHOLE_NAME_UNITS: Readonly<Record<string, Unit>> = {
+	bytes: () => refusalParts.bytes,
+	megabytes: 'MB',
+	megapixels: () => refusalParts.megapixels,
+	hours: 'h'
 };
 const LIMITS = [
 	['from', /^(?:least|lowest)(?=[A-Z]|$)/],
@@ -43,8 +48,7 @@ export function refusalSentence(refusal: Refusal): string {
 	const template = Object.hasOwn(REFUSAL_SENTENCES, refusal.code)
 		? REFUSAL_SENTENCES[refusal.code]
 		: undefined;
-	if (template === undefined)
-		return `This could not be done (${refusal.code}). Check what was entered and try again.`;
+	if (template === undefined) return refusalParts.unknown(refusal.code);
 	const detail = refusal.detail ?? {};
 	return template
 		.replace(/\[([^\]]*)\]/g, (_, part: string) => fill(part, detail) ?? '')
@@ -75,15 +79,19 @@ function quantity(name: string, detail: Detail): string | undefined {
 function limits(detail: Detail): string | undefined {
 	const parts = LIMITS.flatMap(([word, pattern]) => {
 		const found = Object.entries(detail).find(([key]) => pattern.test(key));
-		return found ? [`${word} ${written(...found) ?? ''}`] : [];
+		return found ? [refusalParts.limits[word](written(...found) ?? '')] : [];
 	});
 	return parts.length > 0 ? parts.join(' ') : undefined;
 }
 
 function written(name: string, value: string | number | undefined): string | undefined {
 	if (value === undefined) return undefined;
-	const unit =
-		WHOLE_NAME_UNITS[name] ?? UNITS_IN_NAMES.find(([ending]) => name.endsWith(ending))?.[1] ?? '';
 	if (typeof value === 'string') return value === '' ? undefined : value;
-	return `${String(Number(value.toPrecision(6)))}${unit}`;
+	const unit =
+		WHOLE_NAME_UNITS[name] ?? UNITS_IN_NAMES.find(([ending]) => name.endsWith(ending))?.[1];
+	const number = new Intl.NumberFormat(readerLocale() ?? currentLanguage(), {
+		useGrouping: false,
+		maximumSignificantDigits: 6
+	}).format(value);
+	return unit === undefined ? number : `${number} ${typeof unit === 'string' ? unit : unit()}`;
 }

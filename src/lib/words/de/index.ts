@@ -1,11 +1,16 @@
 import type { Catalogue } from '../catalogue.ts';
 import { compressorRoom } from './compressor-room.ts';
 import { controls } from './controls.ts';
+import { doubts } from './doubts.ts';
+import { files } from './files.ts';
 import { frame } from './frame.ts';
 import { leak } from './leak.ts';
 import { mending } from './mending.ts';
 import { method } from './method.ts';
 import { proof } from './proof.ts';
+import { refusalParts } from './refusal-parts.ts';
+import { cautions } from './cautions.ts';
+import { refusals } from './refusals.ts';
 import { setUp } from './set-up.ts';
 import { siteList } from './site-list.ts';
 import { sums } from './sums.ts';
@@ -15,11 +20,16 @@ import { supply } from './supply.ts';
 export const german: Catalogue = {
 	compressorRoom,
 	controls,
+	doubts,
+	files,
 	frame,
 	leak,
 	mending,
 	method,
 	proof,
+	refusalParts,
+	cautions,
+	refusals,
 	setUp,
 	siteList,
 	sums,

@@ -1,0 +1,36 @@
+import { createHash } from 'node:crypto';
+import { afterEach, describe, expect, it } from 'vitest';
+import { CAUTION_RULES } from '#lib/core/mend/caution-rules.ts';
+import { depressuriseFirst } from '#lib/core/mend/cautions.ts';
+import { cautionText } from './cautions.ts';
+import { cautions as german } from './de/cautions.ts';
+import { speak } from './language.ts';
+
+afterEach(() => speak('en'));
+
+describe('cautions in another language', () => {
+	it('[C1] every caution has its own German sentence, under the same id', async () => {
+		expect(Object.keys(german)).toEqual(CAUTION_RULES.map(({ id }) => id));
+		expect(new Set(Object.values(german)).size).toBe(CAUTION_RULES.length);
+		await speak('de');
+		for (const rule of CAUTION_RULES) {
+			expect(cautionText(rule)).toBe(german[rule.id]);
+			expect(cautionText(rule)).not.toBe(rule.text);
+		}
+		await speak('en');
+		expect(cautionText(depressuriseFirst())).toBe(depressuriseFirst().text);
+	});
+
+	it('the numbers in a caution are the same in both', () => {
+		const numbers = (text: string) => (text.match(/\d+/g) ?? []).sort();
+		for (const { id, text } of CAUTION_RULES)
+			expect(numbers(german[id] ?? ''), id).toEqual(numbers(text));
+	});
+
+	it('the German was written for the English that stands there now (pinned)', () => {
+		// When this fails, read each changed caution in de/cautions.ts again, word by word; then pin anew.
+		const english = CAUTION_RULES.map(({ id, text }) => `${id} ${text}`).join('\n');
+		const digest = createHash('sha256').update(english).digest('hex').slice(0, 16);
+		expect(digest).toBe('d8245cedc70c44e6');
+	});
+});

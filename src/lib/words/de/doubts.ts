@@ -1,0 +1,30 @@
+import type { Catalogue } from '../catalogue.ts';
+
+export const doubts: Catalogue['doubts'] = {
+	airPressureMissing:
+		'Der Luftdruck am Standort ist nicht bekannt. Tragen Sie die Höhe oder einen abgelesenen Luftdruck ein.',
+	atSeaLevel: 'Er liegt auf Meereshöhe',
+	supplyMissing:
+		'Wie die Druckluft erzeugt wird, ist nicht bekannt, also gibt es noch keine Energie. Tragen Sie die Drucklufterzeugung ein.',
+	priceMissing: 'Der Strompreis ist nicht bekannt, also gibt es noch keine Kosten.',
+	hoursMissing: (section) =>
+		`Wie viele Stunden im Jahr „${section}“ unter Druck steht, ist nicht bekannt.`,
+	always: (hours) => `Immer: ${hours}`,
+	hoursImplausible: (section, hours, most) =>
+		`Für „${section}“ sind ${hours} Stunden im Jahr eingetragen; ein Jahr hat ${most}.`,
+	makeIt: (value) => `Auf ${value} setzen`,
+	meant: (value) => `Gemeint sind ${value}`,
+	sectionPressure: (pressure, section) => `${pressure} in „${section}“?`,
+	valveMissing: (section) =>
+		`Für „${section}“ ist kein Absperrventil benannt. Die Reparaturliste braucht es.`,
+	sizeMissing: (tag) => `Leckage ${tag} hat noch keine Größe.`,
+	sectionMissing: (tag) =>
+		`Leckage ${tag} gehört zu keinem Abschnitt, also weiß niemand, welches Ventil sie absperrt.`,
+	pressureMissing: (tag) =>
+		`Der Druck an Leckage ${tag} ist nicht bekannt: Lesen Sie ihn ab oder tragen Sie ihn beim Abschnitt ein.`,
+	leakPressure: (pressure, tag) => `${pressure} an Leckage ${tag}?`,
+	opening: (size, tag) => `Ein Loch von ${size} an Leckage ${tag}?`,
+	tagTwice: (tag) => `Zwei Leckagen haben die Anhängernummer ${tag}.`,
+	giveTag: (tag) => `Dieser die ${tag} geben`,
+	pinMissing: (tag) => `Leckage ${tag} ist auf keinem Plan.`
+};
