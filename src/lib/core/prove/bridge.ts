@@ -11,6 +11,7 @@ export const TERMS = [
 	'held',
 	'claimed',
 	'notReached',
+	'regrown',
 	'avoided'
 ] as const;
 export type Term = (typeof TERMS)[number];
@@ -64,6 +65,7 @@ export function bridgeTerms(sums: FateSums): Record<Term, number> {
 		held: sums.held.before,
 		claimed: sums.claimed.after,
 		notReached: sums['not-reached'].after,
+		regrown: sums.again.after + sums.new.after,
 		avoided: before - after
 	};
 }

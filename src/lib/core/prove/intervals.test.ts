@@ -14,7 +14,8 @@ import { TERMS } from './bridge.ts';
 import { compareRounds } from './compare.ts';
 import { comparisonSpread, type SpreadOptions } from './intervals.ts';
 import { measuredSaving } from './measured.ts';
-import { returnRates, regrowth } from './rate.ts';
+import { returnRates } from './rate.ts';
+import { regrowth } from './regrowth.ts';
 
 const meter = (flowLPerS: number, relativeUncertainty?: number) =>
 	({
@@ -212,14 +213,46 @@ describe('[V8] how fast it comes back', () => {
 	// Expected: held 3, back 1 of one size over half a year of 183 days: g = 1·365.25/183 of them a
 	// year; a quarter of 3 is lost after 0.75/g years (derived).
 	it('[V8] the next round is due when a quarter of what is held is lost', () => {
-		const { comparison } = spreadOf(siteOfTwo([held(1), held(2), held(3), back(4)]));
-		const { nextRoundInDays, costMinorPerYearPerYear, years } = regrowth(comparison);
+		const { comparison, spread } = spreadOf(siteOfTwo([held(1), held(2), held(3), back(4)]));
+		const { nextRoundInDays, costMinorPerYearPerYear, years, leaks } = regrowth(comparison, spread);
+		expect(leaks).toBe(1);
 		expect(years).toBeCloseTo(183 / 365.25, 9);
-		expect(nextRoundInDays).toBeCloseTo(0.75 * 183, 6);
-		expect(costMinorPerYearPerYear).toBeCloseTo(
+		expect(nextRoundInDays?.value).toBeCloseTo(0.75 * 183, 6);
+		expect(costMinorPerYearPerYear?.value).toBeCloseTo(
 			((comparison.terms.again.costMinorPerYear ?? NaN) * 365.25) / 183,
 			6
 		);
+	});
+
+	// Expected: four of one size, well metered: u is all but ½, so the ends are g·e^(∓1.645/2) (derived).
+	it('[V8] few leaks make the rate rough, however well they are measured', () => {
+		const exact = (tag: number) =>
+			leakOfTwo(
+				tag,
+				[sighting(BEFORE, 'leaking', meter(1)), sighting(AFTER, 'leaking', meter(1, 1e-9))],
+				mended('tight')
+			);
+		const survey = siteOfTwo([1, 2, 3, 4].map(exact));
+		const { comparison, spread } = spreadOf(survey, { shared: { methods: { meter: 0 } } });
+		const { value, low, high } = regrowth(comparison, spread).costMinorPerYearPerYear ?? {
+			value: NaN,
+			low: NaN,
+			high: NaN
+		};
+		expect(Math.log(high / value)).toBeCloseTo(1.645 / 2, 3);
+		expect(Math.log(value / low)).toBeCloseTo(1.645 / 2, 3);
+	});
+
+	it('[V8] a quick rate makes an early day, and no return makes no rate', () => {
+		const { comparison, spread } = spreadOf(siteOfTwo([held(1), held(2), back(3), back(4)]));
+		const next = regrowth(comparison, spread).nextRoundInDays;
+		expect(next?.low).toBeLessThan(next?.value ?? NaN);
+		expect(next?.high).toBeGreaterThan(next?.value ?? NaN);
+		const calm = spreadOf(siteOfTwo([held(1)]));
+		expect(regrowth(calm.comparison, calm.spread)).toEqual({
+			years: expect.closeTo(183 / 365.25, 9) as number,
+			leaks: 0
+		});
 	});
 
 	it('[V8] a leak that was tight without any mending is under no watch', () => {

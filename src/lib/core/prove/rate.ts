@@ -3,10 +3,9 @@ import { hoursBetween } from '../survey/instants.ts';
 import { leaksInOrder, roundsInOrder } from '../survey/leak-state.ts';
 import { STARTING_ACTION, type Action, type Part } from '../survey/parts.ts';
 import type { Round, Survey } from '../survey/schema.ts';
-import type { Comparison } from './compare.ts';
 import { standings } from '../survey/standing.ts';
 
-const DAYS_PER_YEAR = 365.25;
+export const DAYS_PER_YEAR = 365.25;
 const HOURS_PER_DAY = 24;
 
 /** How fast mended joints of one kind leak again. */
@@ -120,46 +119,7 @@ function rateOf({ part, action, watched, years, returned }: Watch): ReturnRate {
 	};
 }
 
-/** What the leaks do when nobody walks, and when to walk next. */
-export interface Regrowth {
-	/** Between the two rounds. */
-	readonly years: number;
-	/** What came back and what opened, as a yearly sum, for each year that passes. */
-	readonly energyKwhPerYearPerYear?: number;
-	readonly costMinorPerYearPerYear?: number;
-	/** Days after the later round at which `SHARE` of what is held is lost again. */
-	readonly nextRoundInDays?: number;
-	/** A round a year against none, over a year: what had come back and opened by the next. */
-	readonly programmeMinorPerYear?: number;
-}
-
-/** Of the saving held, what may be lost before the next round. Our starting value. */
-export const REGROWTH_SHARE = 0.25;
-
-/**
- * How fast the loss grows back: g = (again + new)/T. The next round is due when g·t has taken a quarter
- * of what is held; a yearly round is worth g·1 year for each year. METHOD V8.
- */
-export function regrowth({ before, after, terms }: Comparison): Regrowth {
-	const years = yearsBetween(before.startedAt, after.startedAt);
-	if (!(years > 0)) return { years: 0 };
-	const per = (again: number | undefined, fresh: number | undefined) =>
-		again === undefined || fresh === undefined ? undefined : (again + fresh) / years;
-	const energy = per(terms.again.energyKwhPerYear, terms.new.energyKwhPerYear);
-	const cost = per(terms.again.costMinorPerYear, terms.new.costMinorPerYear);
-	const flow = per(terms.again.massFlowKgPerS, terms.new.massFlowKgPerS) ?? 0;
-	const growth = cost ?? energy ?? flow;
-	const held =
-		terms.held.costMinorPerYear ?? terms.held.energyKwhPerYear ?? terms.held.massFlowKgPerS;
-	return {
-		years,
-		...(energy !== undefined && { energyKwhPerYearPerYear: energy }),
-		...(cost !== undefined && { costMinorPerYearPerYear: cost, programmeMinorPerYear: cost }),
-		...(growth > 0 &&
-			held > 0 && { nextRoundInDays: ((REGROWTH_SHARE * held) / growth) * DAYS_PER_YEAR })
-	};
-}
-
-function yearsBetween(from: string, to: string): number {
+/** Of 365.25 days. */
+export function yearsBetween(from: string, to: string): number {
 	return hoursBetween(from, to) / HOURS_PER_DAY / DAYS_PER_YEAR;
 }

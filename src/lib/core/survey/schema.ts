@@ -142,6 +142,8 @@ export const Mending = z.object({
 	reSoaped: z.enum(['tight', 'still-leaking']).optional(),
 	couldNot: Text.optional(),
 	minutes: Amount.optional(),
+	/** Of parts and work together, in major units of the site's currency. */
+	cost: Amount.optional(),
 	mendedBy: Name.optional(),
 	note: Text.optional()
 });
