@@ -95,8 +95,9 @@ test('the autumn file tells what was saved, on the screen, as a page and as a PD
 	await page.getByRole('heading', { level: 1, name: 'Savings report' }).waitFor();
 	await accessible(page);
 	await picture(page, 'savings-report-desk');
+	await page.getByRole('button', { name: 'Make the PDF' }).click();
 	const downloading = page.waitForEvent('download');
-	await page.getByRole('button', { name: 'Save as PDF' }).click();
+	await page.getByRole('button', { name: 'Save the PDF' }).click();
 	const file = await (await downloading).path();
 	const { pages } = await readPdf(new Uint8Array(await readFile(file)));
 	const [first = ''] = pages;

@@ -187,7 +187,7 @@ export interface ReportModel {
 }
 
 /** Every text of a report that came from the survey or the words, for the check of glyphs. */
-export function textsOf(model: ReportModel): string[] {
+export function textsOf(model: object): string[] {
 	const texts: string[] = [];
 	const gather = (value: unknown): void => {
 		if (typeof value === 'string') texts.push(value);

@@ -23,6 +23,7 @@ async function show(of: FixJob) {
 		reSoaped: vi.fn(),
 		couldNot: vi.fn(),
 		minutes: vi.fn(),
+		cost: vi.fn(),
 		note: vi.fn()
 	};
 	const screen = await render(JobSheet, {

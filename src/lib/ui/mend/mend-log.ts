@@ -10,5 +10,7 @@ export interface MendLog {
 	couldNot: (leakId: string, why: string | undefined) => void;
 	/** What it took, and what was used for it. */
 	minutes: (leakId: string, minutes: number | undefined) => void;
+	/** Major units of the site's currency. */
+	cost: (leakId: string, cost: number | undefined) => void;
 	note: (leakId: string, note: string | undefined) => void;
 }

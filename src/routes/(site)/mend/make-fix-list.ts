@@ -107,7 +107,7 @@ async function gather(source: Source) {
 	return { model, exporters, loadPdfFonts };
 }
 
-async function pictureOf(
+export async function pictureOf(
 	open: OpenSurvey,
 	image: { readonly sha256: string; readonly widthPx: number; readonly heightPx: number },
 	longestPx = Infinity

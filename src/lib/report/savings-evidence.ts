@@ -1,0 +1,144 @@
+import type { ComparedLeak, Comparison } from '../core/prove/compare.ts';
+import { find } from '../core/survey/ids.ts';
+import type { Leak, Photo, Sighting, Survey } from '../core/survey/schema.ts';
+import { EVIDENCE_WORDS } from '../words/evidence.ts';
+import { PART_WORDS } from '../words/parts.ts';
+import { FATE_WORDS } from '../words/prove.ts';
+import { refusalSentence } from '../words/refusals.ts';
+import type { JobPhoto, PrintFormat } from './model.ts';
+import type { Shower } from './savings-show.ts';
+
+/** A picture of one side, as it is named in the survey, with what stands under it. */
+export interface SidePhoto extends JobPhoto {
+	readonly caption: string;
+	/** For those who do not see it. */
+	readonly alt: string;
+}
+
+export interface EvidenceLine {
+	readonly tag: string;
+	readonly fate: string;
+	readonly what: string;
+	readonly where: string;
+	readonly before: string;
+	readonly after: string;
+	/** How it was sized on either side, and when it was seen and mended. */
+	readonly evidence: readonly string[];
+	/** Before and after, where there are pictures. */
+	readonly photos: readonly SidePhoto[];
+}
+
+export interface EvidenceGroup {
+	readonly heading: string;
+	readonly sum: string;
+	readonly lines: readonly EvidenceLine[];
+}
+
+const ORDER = ['held', 'again', 'new', 'still', 'claimed', 'not-reached'] as const;
+
+export function groupsOf(
+	survey: Survey,
+	{ leaks, before, after }: Comparison,
+	show: Shower,
+	format: PrintFormat
+): EvidenceGroup[] {
+	return ORDER.flatMap((fate) => {
+		const here = leaks.filter((leak) => leak.fate === fate);
+		if (here.length === 0) return [];
+		const sum = (side: 'before' | 'after') =>
+			show.text(here.reduce((total, leak) => total + (leak[side] ? show.of(leak[side]) : 0), 0));
+		return [
+			{
+				heading: `${FATE_WORDS[fate]}: ${format.count(here.length)}`,
+				sum: `${sum('before')} before, ${sum('after')} after`,
+				lines: here.map((leak) => evidenceLine(survey, leak, [before.id, after.id], show, format))
+			}
+		];
+	});
+}
+
+function evidenceLine(
+	survey: Survey,
+	{ leakId, tag, fate, claimFailed, before, after }: ComparedLeak,
+	roundIds: readonly [string, string],
+	show: Shower,
+	format: PrintFormat
+): EvidenceLine {
+	const leak = find(survey.leaks, leakId);
+	const section = find(survey.sections, leak?.sectionId);
+	const seen = roundIds.map((id) => sightingWords(find(leak?.sightings ?? {}, id), format));
+	const mending = find(leak?.mendings ?? {}, roundIds[0]);
+	return {
+		tag: String(tag),
+		fate: FATE_WORDS[fate],
+		what: leak ? PART_WORDS[leak.part] : '',
+		where: [leak?.place, section?.name].filter(Boolean).join(', '),
+		before: before ? show.value(before) : 'none known',
+		after: after ? show.value(after) : 'tight',
+		evidence: [
+			seen[0],
+			mending?.mendedAt && `mended ${format.date(mending.mendedAt)}`,
+			mending?.reSoaped &&
+				(mending.reSoaped === 'tight' ? 'soaped tight' : 'soaped, still leaking'),
+			claimFailed && 'said to be mended, but it leaks',
+			seen[1]
+		].filter((text): text is string => typeof text === 'string' && text !== ''),
+		photos: leak ? photosOf(leak, roundIds, format) : []
+	};
+}
+
+/** The first picture of the leak as it was, and the last of what became of it. */
+function photosOf(
+	leak: Leak,
+	[beforeId, afterId]: readonly [string, string],
+	format: PrintFormat
+): SidePhoto[] {
+	const all = Object.values(leak.photos ?? {})
+		.filter(({ removed }) => !removed)
+		.sort((a, b) => (a.takenAt < b.takenAt ? -1 : a.takenAt > b.takenAt ? 1 : 0));
+	const before = all.find((photo) => photo.of === 'leak' && photo.roundId === beforeId);
+	const after = all.findLast(
+		(photo) => photo.roundId === afterId || (photo.of === 'mending' && photo.roundId === beforeId)
+	);
+	const shown = (side: string, photo: Photo | undefined): SidePhoto[] => {
+		if (!photo) return [];
+		const { sha256, widthPx, heightPx } = photo.image;
+		const caption = `${side}, ${format.date(photo.takenAt)}`;
+		const about = photo.caption ?? PART_WORDS[leak.part];
+		return [{ sha256, widthPx, heightPx, caption, alt: `Leak ${leak.tag} ${caption}: ${about}` }];
+	};
+	return [...shown('Before', before), ...shown('After', after)];
+}
+
+function sightingWords(sighting: Sighting | undefined, format: PrintFormat): string {
+	if (!sighting) return '';
+	const day = format.date(sighting.seenAt);
+	if (sighting.state === 'not-reached') return `${day} not reached`;
+	if (sighting.state === 'tight') return `${day} tight by soap`;
+	const how = sighting.evidence ? `, ${lowerFirst(EVIDENCE_WORDS[sighting.evidence.kind])}` : '';
+	return `${day} leaking${how}`;
+}
+
+export function notReachedOf(
+	survey: Survey,
+	{ leaks, notCompared }: Comparison,
+	show: Shower
+): string[] {
+	const placeOf = (leakId: string) => find(survey.leaks, leakId)?.place ?? 'place not written down';
+	return [
+		...leaks
+			.filter(({ fate }) => fate === 'not-reached' || fate === 'claimed')
+			.map(
+				({ tag, leakId, fate, after }) =>
+					`Leak ${String(tag)}, ${placeOf(leakId)}: ${show.value(after)} a year, counted as leaking${fate === 'claimed' ? ' although said to be mended' : ''}.`
+			),
+		...notCompared.map(
+			({ tag, leakId, refusal }) =>
+				`Leak ${String(tag)}, ${placeOf(leakId)}: left out on both sides. ${refusalSentence(refusal)}`
+		)
+	];
+}
+
+function lowerFirst(text: string): string {
+	return text.charAt(0).toLowerCase() + text.slice(1);
+}
