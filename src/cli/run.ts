@@ -5,6 +5,7 @@ import { audit } from './commands/audit.ts';
 import { bleedDown } from './commands/bleed-down.ts';
 import { compare } from './commands/compare.ts';
 import { flow } from './commands/flow.ts';
+import { geojson } from './commands/geojson.ts';
 import { logger } from './commands/logger.ts';
 import { loadTime } from './commands/load-time.ts';
 import { portfolio } from './commands/portfolio.ts';
@@ -18,6 +19,7 @@ export const COMMANDS: readonly Command[] = [
 	audit,
 	compare,
 	portfolio,
+	geojson,
 	flow,
 	loadTime,
 	bleedDown,

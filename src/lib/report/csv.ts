@@ -75,9 +75,13 @@ export function csvCell(value: Cell, decimal: ',' | '.'): string {
 	if (value === undefined || value === '') return '';
 	if (typeof value === 'number')
 		return Number.isFinite(value) ? String(value).replace('.', decimal) : '';
+	return `"${inertText(value).replaceAll('"', '""')}"`;
+}
+
+/** A text on one line that no table takes for a formula. */
+export function inertText(value: string): string {
 	const oneLine = value.replace(/[\r\n\t\u2028\u2029]+/g, ' ').replace(/\p{Cc}/gu, '');
-	const inert = FORMULA_START.test(value) ? `'${oneLine}` : oneLine;
-	return `"${inert.replaceAll('"', '""')}"`;
+	return FORMULA_START.test(value) ? `'${oneLine}` : oneLine;
 }
 
 /** = + - @, their full-width and small forms and the minus sign, behind anything unseen. */

@@ -55,20 +55,24 @@ function check(plan: PlanPage, paper: PaperName) {
 }
 
 describe('the sheets of a plan', () => {
-	it('law: every pin is on one of them, where it belongs, and no two numbers overlap', { timeout: 60_000 }, () => {
-		const share = fc.double({ min: 0, max: 1, noNaN: true });
-		fc.assert(
-			fc.property(
-				fc.array(fc.record({ x: share, y: share }), { minLength: 1, maxLength: 130 }),
-				fc.double({ min: 0.05, max: 20, noNaN: true }),
-				fc.constantFrom(...papers),
-				(places, wide, paper) => {
-					check(planOf(places, wide), paper);
-				}
-			),
-			{ numRuns: 60 }
-		);
-	});
+	it(
+		'law: every pin is on one of them, where it belongs, and no two numbers overlap',
+		{ timeout: 60_000 },
+		() => {
+			const share = fc.double({ min: 0, max: 1, noNaN: true });
+			fc.assert(
+				fc.property(
+					fc.array(fc.record({ x: share, y: share }), { minLength: 1, maxLength: 130 }),
+					fc.double({ min: 0.05, max: 20, noNaN: true }),
+					fc.constantFrom(...papers),
+					(places, wide, paper) => {
+						check(planOf(places, wide), paper);
+					}
+				),
+				{ numRuns: 60 }
+			);
+		}
+	);
 
 	it('one page where the pins have room, with no name to look for', () => {
 		const { overview, sheets } = check(

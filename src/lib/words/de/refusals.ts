@@ -376,6 +376,11 @@ export const refusals: Catalogue['refusals'] = {
 	'plan-points-in-line': 'Diese drei Punkte liegen auf einer Linie. Nehmen Sie einen weit daneben.',
 	'plan-corners-crossed':
 		'Diese Ecken laufen nicht um ein Blatt herum. Tippen Sie oben links, oben rechts, unten rechts, unten links an.',
+	'plan-without-scale':
+		'Auf diesem Plan gibt es keine Meter[, „{plan}“]. Legen Sie zuerst seinen Maßstab mit einer bekannten Strecke fest.',
+	'plan-not-chosen': 'Sagen Sie, welcher Plan[; es gibt diese: {plans}].',
+	'survey-without-plan':
+		'In dieser Erhebung gibt es keinen Plan. Fügen Sie beim Einrichten einen hinzu.',
 
 	// Das Beheben planen
 	'plan-without-windows':

@@ -326,6 +326,10 @@ export const refusals = {
 	'plan-points-in-line': 'These three points lie on one line. Take one well beside it.',
 	'plan-corners-crossed':
 		'These corners do not go round a sheet. Tap top left, top right, bottom right, bottom left.',
+	'plan-without-scale':
+		'There are no metres on this plan[, “{plan}”]. Set its scale by a known distance first.',
+	'plan-not-chosen': 'Say which plan[; there are these: {plans}].',
+	'survey-without-plan': 'There is no plan in this survey. Add one on Set up.',
 
 	// Planning the mending
 	'plan-without-windows': 'There is no window yet. Add a time when air can be off.',
