@@ -3,6 +3,7 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { chromiumArgs, findChromium } from './src/setup/chromium.mjs';
+import { versionName } from './src/setup/version.mjs';
 
 export default defineConfig({
 	plugins: [
@@ -13,6 +14,7 @@ export default defineConfig({
 			},
 			// Absolute addresses: the offline shell answers at every depth of path.
 			paths: { relative: false },
+			version: { name: versionName() },
 			adapter: adapterStatic({ pages: 'build', fallback: '200.html' }),
 			csp: {
 				mode: 'hash',
