@@ -1,7 +1,8 @@
-import type { help as english } from '../en/help.ts';
+import type { Catalogue } from '../catalogue.ts';
 
-export const help: typeof english = {
+export const help: Catalogue['help'] = {
 	guide: 'So arbeiten Sie mit Airtally',
+	guideLink: 'Anleitung und Feldkarte',
 	method: 'So wird gerechnet',
 	card: 'Feldkarte zum Drucken',
 	about: (place) => `Hilfe: ${place}`,
@@ -12,7 +13,7 @@ export const help: typeof english = {
 	notices: 'Fremde Arbeit darin',
 	changes: 'Was sich geändert hat',
 
-	cardTitle: 'Leckagen mit Seife suchen: Feldkarte',
+	cardTitle: 'Leckagen durch Abseifen finden: Feldkarte',
 	cardFor: 'Ein Blatt für die Tasche. Die App sagt mehr; wo beide abweichen, gilt die App.',
 	take: {
 		title: 'Mitnehmen',
@@ -23,7 +24,7 @@ export const help: typeof english = {
 		]
 	},
 	soap: {
-		title: 'So sprühen Sie ein',
+		title: 'So seifen Sie ab',
 		items: [
 			'Erst hinhören: Ein Zischen, das man hört, ist mehr wert als zehn, die man sucht.',
 			'Die Leitung unter Betriebsdruck. Die ganze Verbindung benetzen, auch von unten, und zehn Sekunden warten.',
@@ -45,7 +46,7 @@ export const help: typeof english = {
 	safe: {
 		title: 'Sicher bleiben',
 		items: [
-			'Eingesprüht wird unter Druck; gelöst oder angezogen nie. Zum Beheben: absperren, sichern, entlüften, Null am Manometer nachweisen, dann lösen.',
+			'Abgeseift wird unter Druck; gelöst oder angezogen nie. Zum Beheben: absperren, sichern, entlüften, Null am Manometer nachweisen, dann lösen.',
 			'Keine Seife an spannungsführende Teile. Keine Hand in den Strahl: Luft unter der Haut ist ein Notfall. Vorsicht vor schlagenden Schläuchen.',
 			'Nicht klettern, nicht über bewegte Teile greifen, keine Schutzabdeckung öffnen. Als nicht erreicht notieren.',
 			'Ein undichter oder rostiger Behälter geht sofort außer Betrieb und zu einer befähigten Person. Schraubenkompressoren: ihr Kundendienst.',

@@ -4,6 +4,7 @@ import { controls } from './controls.ts';
 import { doubts } from './doubts.ts';
 import { files } from './files.ts';
 import { frame } from './frame.ts';
+import { help } from './help.ts';
 import { leak } from './leak.ts';
 import { mending } from './mending.ts';
 import { method } from './method.ts';
@@ -23,6 +24,7 @@ export const german: Catalogue = {
 	doubts,
 	files,
 	frame,
+	help,
 	leak,
 	mending,
 	method,
