@@ -5,13 +5,14 @@ import type { Mending } from '../src/lib/core/survey/schema.ts';
 import type { SystemTest } from '../src/lib/core/survey/system-test-schema.ts';
 import { startRound } from '../src/lib/core/prove/new-round.ts';
 import { answerStop, stopsOf } from '../src/lib/core/prove/stops.ts';
+import { autumnPictures } from './ceramics-autumn-pictures.ts';
 import type { Found } from './ceramics-leaks.ts';
 import { C1_CAPACITY_M3_PER_MIN } from './ceramics-station.ts';
 import { AUDITOR, FITTER, instants, leakFrom, leakId, Log, ROUND } from './ceramics-works.ts';
 
 /** The demo works half a year on. All of it is invented, as the first round is. */
 
-const AUTUMN = {
+export const AUTUMN = {
 	id: 'round-autumn-2026',
 	name: 'Autumn 2026',
 	startedAt: '2026-10-13T06:30:00+02:00'
@@ -35,22 +36,36 @@ const AUTUMN_TEST: SystemTest = {
 	]
 };
 
-/** Mended in the two stops of May: soaped tight, or only said to be mended. */
-const MENDED_IN_MAY: readonly (readonly [tag: number, minutes: number, soap?: 'tight'])[] = [
-	[1, 40, 'tight'],
-	[7, 15, 'tight'],
-	[8, 25, 'tight'],
-	[13, 45, 'tight'],
-	[22, 25, 'tight'],
-	[25, 10, 'tight'],
-	[27, 30, 'tight'],
-	[10, 20],
-	[34, 35, 'tight'],
-	[39, 5, 'tight'],
-	[44, 25, 'tight'],
-	[46, 20, 'tight'],
-	[36, 55],
-	[4, 60, 'tight']
+/** What the repairs of April cost, parts and work together, EUR; of tag 28 nobody wrote it down. */
+const COST_IN_APRIL: readonly (readonly [tag: number, cost: number])[] = [
+	[6, 34],
+	[16, 18],
+	[20, 29],
+	[24, 46],
+	[41, 37]
+];
+
+/** Mended in the two stops of May, with what it cost, EUR: soaped tight, or only said to be mended. */
+const MENDED_IN_MAY: readonly (readonly [
+	tag: number,
+	minutes: number,
+	cost: number,
+	soap?: 'tight'
+])[] = [
+	[1, 40, 52, 'tight'],
+	[7, 15, 41, 'tight'],
+	[8, 25, 78, 'tight'],
+	[13, 45, 124, 'tight'],
+	[22, 25, 96, 'tight'],
+	[25, 10, 17, 'tight'],
+	[27, 30, 49, 'tight'],
+	[10, 20, 33],
+	[34, 35, 148, 'tight'],
+	[39, 5, 8, 'tight'],
+	[44, 25, 71, 'tight'],
+	[46, 20, 36, 'tight'],
+	[36, 55, 92],
+	[4, 60, 640, 'tight']
 ];
 const FIRST_OF_SECOND_STOP = 34;
 
@@ -100,6 +115,13 @@ const NEW: readonly Found[] = [
 export function ceramicsAutumnLog(spring: readonly Command[]): Command[] {
 	const log = new Log(spring);
 	mendInMay(log);
+	for (const [tag, cost] of COST_IN_APRIL)
+		log.write('2026-06-02T10:00:00+02:00', AUDITOR, {
+			kind: 'log-mending',
+			leakId: leakId(tag),
+			roundId: ROUND.id,
+			changes: { cost }
+		});
 	log.write('2026-10-01T09:00:00+02:00', AUDITOR, {
 		kind: 'set-mend-plan',
 		changes: { windows: null }
@@ -111,12 +133,18 @@ export function ceramicsAutumnLog(spring: readonly Command[]): Command[] {
 	});
 	log.write('2026-10-13T06:40:00+02:00', AUDITOR, { kind: 'add-system-test', test: AUTUMN_TEST });
 	walkAgain(log);
+	for (const { tag, photo } of autumnPictures(ROUND.id, AUTUMN.id))
+		log.write('2026-10-13T15:00:00+02:00', AUDITOR, {
+			kind: 'add-photo',
+			leakId: leakId(tag),
+			photo
+		});
 	return log.commands;
 }
 
 function mendInMay(log: Log): void {
 	let second = false;
-	for (const [index, [tag, minutes, reSoaped]] of MENDED_IN_MAY.entries()) {
+	for (const [index, [tag, minutes, cost, reSoaped]] of MENDED_IN_MAY.entries()) {
 		second ||= tag === FIRST_OF_SECOND_STOP;
 		const hour = 7 + Math.floor((second ? index - 8 : index) / 2);
 		const at = `2026-05-${second ? '23' : '09'}T${String(hour).padStart(2, '0')}:${index % 2 === 0 ? '05' : '40'}:00+02:00`;
@@ -126,6 +154,7 @@ function mendInMay(log: Log): void {
 			zeroProved: true,
 			mendedAt: at,
 			minutes,
+			cost,
 			mendedBy: FITTER,
 			...(reSoaped && { reSoaped })
 		};

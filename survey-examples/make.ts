@@ -6,9 +6,10 @@ import { fileURLToPath } from 'node:url';
 import type { Command } from '../src/lib/core/survey/command.ts';
 import { fold } from '../src/lib/core/survey/log.ts';
 import { writeSurveyFile, type StoredBlob } from '../src/lib/storage/file/write-survey-file.ts';
-import { ceramicsAutumnLog } from './ceramics-autumn.ts';
+import { autumnPictures } from './ceramics-autumn-pictures.ts';
+import { AUTUMN, ceramicsAutumnLog } from './ceramics-autumn.ts';
 import { GALLERY_FILE, PLAN_FILE } from './ceramics-plans.ts';
-import { ceramicsWorksLog } from './ceramics-works.ts';
+import { ceramicsWorksLog, ROUND } from './ceramics-works.ts';
 import { galleryPdf, gallerySvg } from './gallery.ts';
 import { planSvg } from './plan.ts';
 
@@ -29,11 +30,12 @@ export async function makeExamples(): Promise<ReadonlyMap<string, Uint8Array>> {
 	});
 	const autumn = ceramicsAutumnLog(spring);
 	const blobs = [plan, gallery, pdf];
+	const pictures = autumnPictures(ROUND.id, AUTUMN.id).map(({ blob }) => blob);
 	return new Map([
 		[PLAN_FILE, plan.bytes],
 		[GALLERY_FILE, pdf.bytes],
 		[SURVEY_FILE, await surveyFile(spring, blobs, SAVED_AT)],
-		[AUTUMN_FILE, await surveyFile(autumn, blobs, AUTUMN_SAVED_AT)]
+		[AUTUMN_FILE, await surveyFile(autumn, [...blobs, ...pictures], AUTUMN_SAVED_AT)]
 	]);
 }
 

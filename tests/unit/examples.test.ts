@@ -4,6 +4,7 @@ import { makeExamples } from '#examples/make.ts';
 import { compareRounds } from '#lib/core/prove/compare.ts';
 import { comparisonSpread } from '#lib/core/prove/intervals.ts';
 import { measuredSaving } from '#lib/core/prove/measured.ts';
+import { payback } from '#lib/core/prove/payback.ts';
 import { leakState, leaksInOrder, latestRound } from '#lib/core/survey/leak-state.ts';
 import { sectionAt } from '#lib/core/survey/plan-geometry.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
@@ -179,6 +180,9 @@ describe('the ceramics works in autumn', () => {
 		expect(flowing).toContain(`proved by soap is ${of('held')} EUR a year`);
 		const spread = comparisonSpread(survey, comparison);
 		if (!spread.ok) throw new Error(spread.error.code);
+		const { spent } = payback(survey, comparison, spread.value) ?? {};
+		expect(flowing).toContain(`cost ${euro(spent?.minor)} EUR`);
+		expect([spent?.repairs, spent?.priced]).toEqual([20, 19]);
 		const measured = measuredSaving(survey, comparison, spread.value);
 		expect(measured.ok ? measured.value.agreement : measured.error.code).toBe('agree');
 	});

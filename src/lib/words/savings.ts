@@ -26,7 +26,7 @@ export function paybackSentence(
 	const missing = spent.repairs - spent.priced;
 	const without =
 		missing > 0
-			? ` ${format.count(missing)} of ${format.count(spent.repairs)} repairs have no cost written down, so it is longer than that.`
+			? ` ${format.count(missing)} of ${format.count(spent.repairs)} repairs ${missing === 1 ? 'has' : 'have'} no cost written down, so it is longer than that.`
 			: '';
 	const cost = `Repairs cost ${format.money(spent.minor)}`;
 	if (years === undefined) return `${cost}; nothing is proved yet that would pay for it.${without}`;
