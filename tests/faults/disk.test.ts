@@ -1,9 +1,10 @@
 import { readFile } from 'node:fs/promises';
+import { strFromU8, unzipSync } from 'fflate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { photoWithPlace } from '../story/photo-with-place.ts';
-import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
+import { freshProfile, goTo, launch, openDemo, picture, saved } from '../story/browser.ts';
 import { tally, times } from './long.ts';
 
 const appUrl = inject('appUrl');
@@ -147,6 +148,77 @@ describe('a browser that keeps nothing', () => {
 		await page.getByText('does not say how safely it keeps').waitFor();
 	});
 });
+
+test.each(['site', 'database'])(
+	'what a newer version wrote, its %s, is not shown, not changed, and handed on as it is',
+	async (what) => {
+		context = await freshProfile(browser);
+		const page = await context.newPage();
+		await openDemo(page, appUrl);
+		await saved(page);
+		const siteId = new URL(page.url()).searchParams.get('site') ?? '';
+		await page.goto(`${appUrl}method`);
+		const lying = await page.evaluate(laterVersion, { siteId, what });
+		await page.goto(`${appUrl}walk?site=${siteId}`);
+		await page.getByText('written by a newer version').waitFor(SLOW);
+		await picture(page, `written by a newer version, its ${what}`);
+		const downloading = page.waitForEvent('download');
+		await page.getByRole('button', { name: 'Save it to a file as it is' }).click();
+		const bytes = new Uint8Array(await readFile(await (await downloading).path()));
+		const parts = unzipSync(bytes);
+		const written = strFromU8(parts['log.jsonl'] ?? new Uint8Array());
+		const records = written
+			.trim()
+			.split('\n')
+			.map((line) => JSON.parse(line) as unknown);
+		expect(records).toEqual(lying);
+		expect(records.at(-1)).toMatchObject({ body: { kind: 'of-the-next-version' } });
+		expect(Object.keys(parts).filter((path) => path.startsWith('blobs/')).length).toBeGreaterThan(
+			0
+		);
+		// This version says of the file what it says of the site, and touches neither.
+		if (what === 'site') {
+			await page.goto(appUrl);
+			await page
+				.locator('input[type="file"]')
+				.first()
+				.setInputFiles({ name: 'a', mimeType: 'application/zip', buffer: Buffer.from(bytes) });
+			await page.getByRole('alert').filter({ hasText: 'written by a newer version' }).waitFor();
+		}
+		await page.goto(`${appUrl}method`);
+		expect(await page.evaluate(laterVersion, { siteId, what: 'look' })).toEqual(lying);
+	}
+);
+
+/** Runs in the page: makes what is stored the work of a later version, and gives the log as it then lies there. */
+async function laterVersion({
+	siteId,
+	what
+}: {
+	siteId: string;
+	what: string;
+}): Promise<unknown[]> {
+	const ended = <T>(request: IDBRequest<T>) =>
+		new Promise<T>((resolve, reject) => {
+			request.onsuccess = () => resolve(request.result);
+			request.onerror = () => reject(request.error ?? new Error('no answer'));
+		});
+	const database = await ended(indexedDB.open('airtally', what === 'database' ? 7 : undefined));
+	const transaction = database.transaction(['sites', 'log'], 'readwrite');
+	const [sites, log] = [transaction.objectStore('sites'), transaction.objectStore('log')];
+	if (what !== 'look') {
+		const row = (await ended(sites.get(siteId))) as object;
+		if (what === 'site') sites.put({ ...row, schemaVersion: 2 });
+		const body = { kind: 'of-the-next-version', means: ['something', 'else'] };
+		const command = { id: 'command-9', device: 'device-9', time: 1e6, at: '2027-01-01', body };
+		log.put({ siteId, command });
+	}
+	const rows = (await ended(log.getAll(IDBKeyRange.bound([siteId], [siteId, []])))) as {
+		command: unknown;
+	}[];
+	database.close();
+	return rows.map(({ command }) => command);
+}
 
 const ROUNDS = times(8, 100);
 

@@ -1,7 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { DESK, freshProfile, goTo, launch, openDemo, PHONE } from './browser.ts';
+import { DESK, freshProfile, goTo, launch, openDemo, PHONE, picture } from './browser.ts';
+import { photoWithPlace } from './photo-with-place.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -38,72 +39,238 @@ async function overflow(page: Page): Promise<number> {
 	);
 }
 
+/** Touch targets on the places that are used in gloves: what is smaller than 48 px either way. */
+async function small(page: Page): Promise<string[]> {
+	return page.evaluate(() => {
+		const found: string[] = [];
+		const targets = document.querySelectorAll<HTMLElement>(
+			'#place button, #place a[href], #place input, #place select, #place textarea, #place summary'
+		);
+		for (const target of targets) {
+			// A box to tick or a file to choose is touched by its label.
+			const touched = target.closest('label') ?? target;
+			// The plan's own pins and marks are dense by nature; the list beside it is their twin.
+			if (target.closest('.plan-map') || !touched.checkVisibility({ visibilityProperty: true }))
+				continue;
+			const { width, height } = touched.getBoundingClientRect();
+			if (width < 2 || height < 2) continue;
+			if (width < 47.9 || height < 47.9)
+				found.push(
+					`${target.tagName} ${(target.getAttribute('aria-label') ?? touched.textContent).trim()}: ${width.toFixed(0)} × ${height.toFixed(0)}`
+				);
+		}
+		return found;
+	});
+}
+
+/** Every state of the screens that is looked at, at both widths. */
+const STATES = [
+	'list of sites, empty',
+	'new site being named',
+	'file refused',
+	'what came of a merge',
+	'not kept: in memory only',
+	'empty Set up',
+	'empty Walk',
+	'empty Weigh',
+	'empty Mend',
+	'empty Prove',
+	'Set up',
+	'Walk',
+	'Weigh',
+	'Mend',
+	'Prove',
+	'capture',
+	'capture by numbers',
+	'capture brought back',
+	'pins now, sizes later',
+	'walked and tight',
+	'a leak',
+	'photo of a leak',
+	'compressor room, empty',
+	'compressor room',
+	'savings report',
+	'fix list to print',
+	'work orders',
+	'plan of the site',
+	'weigh check',
+	'method',
+	'written by a newer version',
+	'no such page'
+] as const;
+type State = (typeof STATES)[number];
+
+test('at least 25 states of the screens are looked at', () => {
+	expect(new Set(STATES).size).toBeGreaterThanOrEqual(25);
+});
+
 describe.each([
 	['at a desk', DESK],
 	['on a phone', PHONE]
-])('%s', (_, viewport) => {
+])('%s', (where, viewport) => {
+	const looked = new Set<State>();
+
 	async function page(): Promise<Page> {
-		context = await freshProfile(browser, { viewport, reducedMotion: 'reduce' });
+		context = await freshProfile(browser, {
+			viewport,
+			reducedMotion: 'reduce',
+			serviceWorkers: 'block'
+		});
 		return context.newPage();
 	}
 
-	async function clean(at: Page, state: string): Promise<void> {
-		expect(await violations(at), state).toEqual([]);
-		expect(await overflow(at), `${state}: sideways`).toBeLessThanOrEqual(0);
+	async function clean(at: Page, state: State, gloves = false): Promise<void> {
+		looked.add(state);
+		expect.soft(await violations(at), state).toEqual([]);
+		expect.soft(await overflow(at), `${state}: sideways`).toBeLessThanOrEqual(0);
+		if (gloves) expect.soft(await small(at), `${state}: smaller than 48 px`).toEqual([]);
+		await picture(at, `${state} ${where}`);
 	}
 
-	test('the list of sites, empty, with a new site being named, and after a refusal', async () => {
-		const at = await page();
-		await at.goto(appUrl);
-		await at.getByRole('button', { name: 'Open the demo site' }).waitFor();
-		await clean(at, 'empty list');
-		await at.getByRole('button', { name: 'New site' }).click();
-		await clean(at, 'new site');
-		await at.getByRole('button', { name: 'Not now' }).click();
-		await at
-			.locator('input[type="file"]')
-			.first()
-			.setInputFiles({ name: 'x', mimeType: 'text/plain', buffer: Buffer.from('x') });
-		await at.getByRole('alert').waitFor();
-		await clean(at, 'refusal');
-	});
-
-	test('a new site with nothing in it, in every place', async () => {
-		const at = await page();
-		await at.goto(appUrl);
+	async function start(at: Page): Promise<void> {
 		await at.getByRole('button', { name: 'New site' }).click();
 		await at.getByRole('textbox').first().fill('A workshop');
 		await at.getByRole('combobox', { name: 'Currency' }).selectOption('EUR');
 		await at.getByRole('button', { name: 'Start this site' }).click();
 		await at.getByRole('navigation', { name: 'Places' }).waitFor();
-		for (const place of ['Set up', 'Walk', 'Weigh', 'Mend'] as const) {
+	}
+
+	test('the list of sites: empty, with a new site being named, after a refusal and after a merge', async () => {
+		const at = await page();
+		await at.goto(appUrl);
+		await at.getByRole('button', { name: 'Open the demo site' }).waitFor();
+		await clean(at, 'list of sites, empty', true);
+		await at.getByRole('button', { name: 'New site' }).click();
+		await clean(at, 'new site being named', true);
+		await at.getByRole('button', { name: 'Not now' }).click();
+		const file = at.locator('input[type="file"]').first();
+		await file.setInputFiles({ name: 'x', mimeType: 'text/plain', buffer: Buffer.from('x') });
+		await at.getByRole('alert').waitFor();
+		await clean(at, 'file refused');
+		await openDemo(at, appUrl);
+		await at.goto(appUrl);
+		await at.getByRole('button', { name: 'Open the demo site' }).click();
+		await at.getByText('the file held nothing new').waitFor();
+		await clean(at, 'what came of a merge');
+	});
+
+	test('a new site with nothing in it, in every place', async () => {
+		const at = await page();
+		await at.goto(appUrl);
+		await start(at);
+		for (const place of ['Set up', 'Walk', 'Weigh', 'Mend', 'Prove'] as const) {
 			await goTo(at, place);
 			await clean(at, `empty ${place}`);
 		}
+		await goTo(at, 'Walk');
+		await at.getByRole('link', { name: 'Compressor room' }).click();
+		await at.getByRole('heading', { level: 1, name: 'Compressor room' }).waitFor();
+		await clean(at, 'compressor room, empty', true);
 	});
 
-	test('the demo site in every place, a leak being pinned and one open', async () => {
+	test('the demo site in every place', async () => {
 		const at = await page();
 		await openDemo(at, appUrl);
-		for (const place of ['Walk', 'Weigh', 'Mend', 'Set up'] as const) {
+		for (const place of ['Weigh', 'Mend', 'Prove', 'Set up', 'Walk'] as const) {
 			await goTo(at, place);
-			await clean(at, place);
+			await clean(at, place, place === 'Walk');
 		}
+	});
+
+	test('the walk: a leak half entered and brought back, pins at once, areas, a leak and its photo', async () => {
+		const at = await page();
+		await openDemo(at, appUrl);
 		await goTo(at, 'Walk');
 		await at.getByRole('button', { name: 'Add a leak without the plan' }).click();
 		await at.getByRole('heading', { name: 'Leak 47' }).waitFor();
-		await clean(at, 'capture');
+		await clean(at, 'capture', true);
 		await at.getByRole('combobox', { name: 'Sized by' }).selectOption('hole');
-		await clean(at, 'capture by numbers');
+		await clean(at, 'capture by numbers', true);
+		await at.waitForTimeout(300);
+		await at.reload();
+		await at.getByText(/was not pinned yet when the page closed/).waitFor();
+		await clean(at, 'capture brought back', true);
 		await at.getByRole('button', { name: 'Leave it' }).click();
+		await at.getByText('Pins now, sizes later').click();
+		await clean(at, 'pins now, sizes later', true);
+		await at.getByRole('button', { name: 'Walked and tight' }).click();
+		await at.getByRole('button', { name: 'Mark the whole plan' }).click();
+		await at.getByRole('textbox', { name: 'Area 1' }).waitFor();
+		await clean(at, 'walked and tight', true);
+		await at.getByRole('button', { name: 'Done' }).click();
 		await at
 			.getByRole('button', { name: /^Leak 45/ })
 			.last()
 			.click();
 		await at.getByRole('button', { name: 'Move the pin' }).waitFor();
-		await clean(at, 'a leak');
+		await clean(at, 'a leak', true);
+		await at.locator('input[capture]').setInputFiles(await photoWithPlace(at));
+		await at.getByAltText(/^Photo 1/).click();
+		await at.getByRole('textbox', { name: 'Caption' }).waitFor();
+		await clean(at, 'photo of a leak', true);
+	});
+
+	test('the pages beside the places', async () => {
+		const at = await page();
+		await openDemo(at, appUrl);
+		const site = new URL(at.url()).searchParams.get('site') ?? '';
+		const look = async (path: string, name: string | RegExp, state: State) => {
+			await at.goto(`${appUrl}${path}?site=${site}`);
+			await at.getByRole('heading', { level: 1, name }).waitFor();
+			await clean(at, state);
+		};
+		await look('walk/room', 'Compressor room', 'compressor room');
+		await look('mend/print', /^Fix list/, 'fix list to print');
+		await look('mend/work-orders', 'Work orders', 'work orders');
+		await look('prove/report', /./, 'savings report');
+		await look('method', /./, 'method');
+		await look('no-such-page', 'There is no such page', 'no such page');
+		await at.goto(`${appUrl}weigh?site=${site}&view=check`);
+		await at.getByRole('heading', { level: 1 }).waitFor();
+		await clean(at, 'weigh check');
+		await at.goto(`${appUrl}set-up?site=${site}`);
+		await at
+			.getByRole('link', { name: /^Scale, sections, newer drawing/ })
+			.first()
+			.click();
+		await at.getByRole('button', { name: /^Set the scale|^Measure/ }).waitFor();
+		await clean(at, 'plan of the site');
+		await at.evaluate(newerSite, site);
+		await at.goto(`${appUrl}walk?site=${site}`);
+		await at.getByRole('button', { name: 'Save it to a file as it is' }).waitFor();
+		await clean(at, 'written by a newer version');
+	});
+
+	test('a browser that keeps nothing', async () => {
+		const at = await page();
+		await at.addInitScript(() => {
+			IDBFactory.prototype.open = () => {
+				throw new DOMException('not allowed', 'SecurityError');
+			};
+		});
+		await at.goto(appUrl);
+		await at.getByRole('alert').waitFor({ timeout: 30_000 });
+		await start(at);
+		await at.getByText('NOT saved').waitFor();
+		await clean(at, 'not kept: in memory only');
+	});
+
+	test('every state of the list was looked at', () => {
+		expect(STATES.filter((state) => !looked.has(state))).toEqual([]);
 	});
 });
+
+/** Runs in the page: makes a site the work of a later version. */
+async function newerSite(siteId: string): Promise<void> {
+	const request = indexedDB.open('airtally');
+	await new Promise((resolve) => (request.onsuccess = resolve));
+	const transaction = request.result.transaction('sites', 'readwrite');
+	const row = transaction.objectStore('sites').get(siteId);
+	row.onsuccess = () =>
+		transaction.objectStore('sites').put({ ...(row.result as object), schemaVersion: 2 });
+	await new Promise((resolve) => (transaction.oncomplete = resolve));
+	request.result.close();
+}
 
 test('by keys alone: a leak is added, sized, found again and deleted', async () => {
 	context = await freshProfile(browser);

@@ -10,6 +10,7 @@ import type { OpenSurvey } from './open-survey.svelte.ts';
 import { OpenSurveys } from './open-surveys.ts';
 import { storageHealth } from './storage-health.svelte.ts';
 import type { FileTaken } from './take-file.ts';
+import { fileOfUnread } from './unread-file.ts';
 import { VisitStore } from './visit-store.ts';
 
 /** The sites on this device. */
@@ -75,6 +76,11 @@ export class Sites {
 		const taken = await takeFile(this.#store, bytes, now());
 		if (taken.ok) await this.load();
 		return taken;
+	}
+
+	/** The file of a site that `open` refuses because a newer version wrote it. */
+	fileOfUnread(siteId: string): ReturnType<typeof fileOfUnread> {
+		return fileOfUnread(this.#store, siteId, now());
 	}
 
 	/** Marks a site as removed; nothing of it is lost, and `restore` brings it back. */

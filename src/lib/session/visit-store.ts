@@ -29,6 +29,8 @@ export class VisitStore implements SurveyStore {
 	readonly ownDevice: SurveyStore['ownDevice'] = (made) => this.#run((at) => at.ownDevice(made));
 	readonly listSites: SurveyStore['listSites'] = () => this.#run((at) => at.listSites());
 	readonly openSite: SurveyStore['openSite'] = (siteId) => this.#run((at) => at.openSite(siteId));
+	readonly aboutVersion: SurveyStore['aboutVersion'] = (siteId) =>
+		this.#run((at) => at.aboutVersion(siteId));
 	readonly readLog: SurveyStore['readLog'] = (siteId, upTo) =>
 		this.#run((at) => at.readLog(siteId, upTo));
 	readonly readQuarantined: SurveyStore['readQuarantined'] = (siteId) =>

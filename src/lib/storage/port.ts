@@ -78,6 +78,10 @@ export interface SurveyStore {
 	listSites(): Promise<Result<readonly SiteSummary[]>>;
 	/** Also refused, `site-newer`, when a newer program wrote the site. */
 	openSite(siteId: string): Promise<Result<StoredSite>>;
+	/** What wrote a site last, also of one that `openSite` refuses. */
+	aboutVersion(
+		siteId: string
+	): Promise<Result<{ readonly name: string; readonly schemaVersion: number }>>;
 	/** The log in order, up to a position when one is given, that one included. */
 	readLog(siteId: string, upTo?: LogPosition): Promise<Result<readonly Command[]>>;
 	readQuarantined(siteId: string): Promise<Result<readonly Quarantined[]>>;

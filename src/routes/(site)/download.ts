@@ -2,9 +2,13 @@ import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
 
 /** Hands the whole survey out as one file, made from what is in memory. */
 export async function downloadSurvey(open: OpenSurvey): Promise<void> {
-	const bytes = await open.toFile();
+	handOutSurvey({ name: open.survey.site.name, bytes: await open.toFile() });
+}
+
+/** Offers a survey file under the name of its site. */
+export function handOutSurvey({ name, bytes }: { name: string; bytes: Uint8Array }): void {
 	const file = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/zip' });
-	handOut(file, `${fileStem(open.survey.site.name)}.airtally.zip`);
+	handOut(file, `${fileStem(name)}.airtally.zip`);
 }
 
 /** Offers a file for saving under a name. */

@@ -34,6 +34,9 @@ export interface SurveyFileContent {
 	readonly quarantined?: readonly Quarantined[];
 }
 
+/** What the manifest says of the site. */
+type About = Pick<Manifest, 'schemaVersion' | 'savedAt' | 'siteId' | 'siteName'>;
+
 const READ_ME = `This is a compressed-air leak survey; the program that made it opens it as it is, with no need to unpack.
 survey.json is the survey as it stood when the file was saved, for people to read, and blobs holds its pictures.
 log.jsonl is every change ever made, one a line, from which the survey is built again; manifest.json lists the parts with their check sums.
@@ -51,16 +54,44 @@ export async function writeSurveyFile(content: SurveyFileContent): Promise<Uint8
 	if (content.quarantined?.length) {
 		entries.set(SET_ASIDE_PATH, encode(lines(content.quarantined)));
 	}
-	const blobs = new Map(content.blobs.map((blob) => [blobPath(blob), blob.bytes]));
-	for (const path of [...blobs.keys()].sort()) entries.set(path, blobs.get(path) ?? encode(''));
+	const blobs = addBlobs(entries, content.blobs);
+	const { id: siteId, name: siteName } = survey.site;
+	return pack({ schemaVersion: survey.schemaVersion, savedAt, siteId, siteName }, entries, blobs);
+}
 
+/** Packs records of which nothing is known but where they came from: each goes out as it is. */
+export async function writeUnreadFile(content: {
+	readonly about: About;
+	readonly records: readonly unknown[];
+	readonly quarantined: readonly unknown[];
+	readonly blobs: readonly StoredBlob[];
+}): Promise<Uint8Array> {
+	const entries = new Map([[LOG_PATH, encode(lines(content.records))]]);
+	if (content.quarantined.length > 0) {
+		entries.set(SET_ASIDE_PATH, encode(lines(content.quarantined)));
+	}
+	const blobs = addBlobs(entries, content.blobs);
+	return pack(content.about, entries, blobs);
+}
+
+function addBlobs(
+	entries: Map<string, Uint8Array>,
+	kept: readonly StoredBlob[]
+): ReadonlySet<string> {
+	const blobs = new Map(kept.map((blob) => [blobPath(blob), blob.bytes]));
+	for (const path of [...blobs.keys()].sort()) entries.set(path, blobs.get(path) ?? encode(''));
+	return new Set(blobs.keys());
+}
+
+async function pack(
+	about: About,
+	entries: ReadonlyMap<string, Uint8Array>,
+	blobs: ReadonlySet<string>
+): Promise<Uint8Array> {
 	const manifest: Manifest = {
 		format: FORMAT,
 		formatVersion: FORMAT_VERSION,
-		schemaVersion: survey.schemaVersion,
-		savedAt,
-		siteId: survey.site.id,
-		siteName: survey.site.name,
+		...about,
 		entries: await Promise.all(
 			[...entries].map(async ([path, bytes]) => ({
 				path,

@@ -13,6 +13,8 @@ const WORK_TIMEOUT_MS = 10_000;
  */
 export class Connection {
 	#database: Promise<Database> | undefined;
+	/** A newer program has made it over: it is read as it is, and never written to. */
+	#newer = false;
 	readonly #waitsMs: readonly number[];
 
 	constructor(waitsMs: readonly number[] = WAITS_MS) {
@@ -34,6 +36,7 @@ export class Connection {
 			let code: string = 'storage-unavailable';
 			try {
 				const database = await withTimeout(this.#open(), OPEN_TIMEOUT_MS);
+				if (this.#newer && otherwise === 'write-failed') return refuse('storage-newer');
 				code = otherwise;
 				return ok(await withTimeout(work(database), timeoutMs));
 			} catch (error) {
@@ -64,12 +67,18 @@ export class Connection {
 		const lost = (): void => {
 			this.#database = undefined;
 		};
-		const database = await openDB<Shape>(DATABASE_NAME, DATABASE_VERSION, {
-			upgrade,
-			// A newer program in another tab waits for this connection to go.
-			blocking: () => this.close(),
-			terminated: lost
-		});
+		// A newer program in another tab waits for this connection to go.
+		const watch = { blocking: () => this.close(), terminated: lost };
+		let database: Database;
+		try {
+			database = await openDB<Shape>(DATABASE_NAME, DATABASE_VERSION, { upgrade, ...watch });
+			this.#newer = false;
+		} catch (error) {
+			if (nameOf(error) !== 'VersionError') throw error;
+			// Without a version it opens as whoever wrote it last has left it.
+			database = await openDB<Shape>(DATABASE_NAME, undefined, watch);
+			this.#newer = true;
+		}
 		database.addEventListener('close', lost);
 		return database;
 	}
@@ -78,15 +87,12 @@ export class Connection {
 function refusalOf(error: unknown, code: string): Refusal {
 	const name = nameOf(error);
 	if (name === 'QuotaExceededError') return { code: 'storage-full' };
-	if (name === 'VersionError') return { code: 'storage-newer' };
 	return refuse(code, { cause: name }).error;
 }
 
 /** Trying again at once cannot help. */
 function isFinal(error: unknown): boolean {
-	return ['QuotaExceededError', 'VersionError', 'DataCloneError', 'TimeoutError'].includes(
-		nameOf(error)
-	);
+	return ['QuotaExceededError', 'DataCloneError', 'TimeoutError'].includes(nameOf(error));
 }
 
 function nameOf(error: unknown): string {

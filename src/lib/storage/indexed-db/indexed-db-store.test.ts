@@ -240,6 +240,20 @@ describe('when the database fails', { timeout: 30_000 }, () => {
 		});
 	});
 
+	test('and what it wrote can still be read, as it is', async () => {
+		await given(store.write('site-1', batch()));
+		store.close();
+		(await openDB('airtally', 99)).close();
+		expect(await given(store.aboutVersion('site-1'))).toMatchObject({ schemaVersion: 1 });
+		expect(await given(store.readLog('site-1'))).toEqual(log);
+		expect(await store.write('site-1', batch())).toMatchObject({
+			error: { code: 'storage-newer' }
+		});
+		expect(await store.markSite('site-1', { removed: true })).toMatchObject({
+			error: { code: 'storage-newer' }
+		});
+	});
+
 	test('a site that is not there is unknown', async () => {
 		const unknown = { ok: false, error: { code: 'site-unknown', detail: { siteId: 'site-9' } } };
 		expect(await store.openSite('site-9')).toEqual(unknown);

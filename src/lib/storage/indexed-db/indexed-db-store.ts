@@ -68,6 +68,16 @@ export class IndexedDbStore implements SurveyStore {
 		return ok({ summary: summaryOf(row), checkpoint, tail });
 	}
 
+	async aboutVersion(siteId: string): ReturnType<SurveyStore['aboutVersion']> {
+		const read = await this.#connection.run('read-failed', (database) =>
+			database.get('sites', siteId)
+		);
+		if (!read.ok) return read;
+		if (!read.value) return refuse('site-unknown', { siteId });
+		const { name, schemaVersion } = read.value;
+		return ok({ name, schemaVersion });
+	}
+
 	readLog(siteId: string, upTo?: LogPosition): Promise<Result<readonly Command[]>> {
 		const range = upTo ? IDBKeyRange.bound([siteId], keyOf(siteId, upTo)) : ofSite(siteId);
 		return this.#connection.run('read-failed', async (database) =>

@@ -1,6 +1,6 @@
+import { compareCommands, type Command } from '#lib/core/survey/command.ts';
 import { sortLog, type Quarantined } from '#lib/core/survey/log.ts';
-import type { Command } from '#lib/core/survey/command.ts';
-import { compareCommands } from '#lib/core/survey/command.ts';
+import { SCHEMA_VERSION } from '#lib/core/survey/schema.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import type { StoredBlob } from '../file/write-survey-file.ts';
 import type {
@@ -42,6 +42,12 @@ export class MemoryStore implements SurveyStore {
 		if (!site) return Promise.resolve(refuse('site-unknown', { siteId }));
 		const tail = sortLog([...site.log.values()]);
 		return settled({ summary: site.summary, checkpoint: undefined, tail });
+	}
+
+	aboutVersion(siteId: string): ReturnType<SurveyStore['aboutVersion']> {
+		const site = this.#sites.get(siteId);
+		if (!site) return Promise.resolve(refuse('site-unknown', { siteId }));
+		return settled({ name: site.summary.name, schemaVersion: SCHEMA_VERSION });
 	}
 
 	readLog(siteId: string, upTo?: LogPosition): Promise<Result<readonly Command[]>> {

@@ -27,6 +27,9 @@ export const frame = {
 	update: 'Use the newer version',
 	opening: 'Opening the survey …',
 	notOpened: 'This site cannot be opened',
+	unreadAbout:
+		'This version cannot know what all of it means, so it shows and changes nothing of it. The file holds every record and picture as they are kept here, for a version that can read it.',
+	saveUnread: 'Save it to a file as it is',
 	backToList: 'Back to the list of sites',
 
 	clockBeforeChange: (now: string, changed: string) =>
