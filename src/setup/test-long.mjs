@@ -1,4 +1,5 @@
-// npm run test:long: the fault tests in the form for a night, and a table of what was done and lost.
+// npm run test:long: the fault tests in the form for a night, the largest plans, and a table of what was
+// done and lost.
 // `npm run test:long -- 0.05` does a twentieth of it, to see that it runs to its end.
 import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
@@ -19,11 +20,17 @@ const tallies = join(results, 'faults');
 const counted = join(results, 'vitest-long.json');
 rmSync(tallies, { recursive: true, force: true });
 rmSync(counted, { force: true });
-const paths = ['tests/faults', 'src/lib/session', 'src/lib/storage', 'src/lib/core/survey'];
+const paths = [
+	'tests/faults',
+	'tests/story/big-plans.test.ts',
+	'src/lib/session',
+	'src/lib/storage',
+	'src/lib/core/survey'
+];
 const { status } = run(
 	'vitest',
 	[
-		...['run', '--project', 'unit', '--project', 'faults', ...paths],
+		...['run', '--project', 'unit', '--project', 'faults', '--project', 'story', ...paths],
 		...['--reporter=default', '--reporter=json', `--outputFile.json=${counted}`]
 	],
 	{ stdio: 'inherit' }

@@ -1,7 +1,8 @@
 import { jsPDF } from 'jspdf';
 import { expect, test } from 'vitest';
-import { cutPlan, viewOf, type Cut } from './cut-plan.ts';
+import { cutPlan, type Cut } from './cut-plan.ts';
 import { openPlanFile } from './open-plan.ts';
+import { viewOf } from './tile-places.ts';
 import { WHOLE } from './view.ts';
 
 const AS_IT_IS: Cut = { quarterTurns: 0, crop: WHOLE };

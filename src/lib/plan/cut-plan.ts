@@ -1,9 +1,9 @@
 import type { Plan } from '#lib/core/survey/schema.ts';
 import type { Corners } from '#lib/core/survey/straighten.ts';
-import { ok, refuse, type Result } from '#lib/core/units/result.ts';
+import { ok, type Result } from '#lib/core/units/result.ts';
 import type { PlanSource } from './plan-source.ts';
 import { sha256 } from './sha256.ts';
-import { openStraightened } from './straightened.ts';
+import { MOST_STRAIGHTENED_PIXELS } from './straightened.ts';
 import { fitted, MOST_CANVAS_PIXELS, viewSize, WHOLE, type Size, type View } from './view.ts';
 
 /** How a plan is cut from a page. */
@@ -42,12 +42,22 @@ export async function cutPlan(
 		const image = { ...own, ...size.value };
 		return ok({ image, blobs: [{ ...own, bytes }] });
 	}
-	const picture = cut.corners
-		? await straightened(source, page, { ...cut, corners: cut.corners }, size.value)
-		: await source.draw(page, cut, fitted(viewSize(size.value, cut)));
-	if (!picture.ok) return picture;
-	const shown = await asJpeg(picture.value);
+	const { corners } = cut;
+	const view: View = corners ? { ...cut, crop: WHOLE } : cut;
+	const drawnSize = fitted(
+		viewSize(size.value, view),
+		corners ? MOST_STRAIGHTENED_PIXELS : MOST_CANVAS_PIXELS
+	);
+	const shown = await source.drawJpeg(page, view, drawnSize, { quality: QUALITY, corners });
 	if (!shown.ok) return shown;
+	const shownBytes = new Uint8Array(await shown.value.file.arrayBuffer());
+	const { widthPx, heightPx } = shown.value;
+	const image = {
+		sha256: await sha256(shownBytes),
+		mediaType: 'image/jpeg',
+		widthPx,
+		heightPx
+	} as const;
 	const { x, y, width, height } = cut.crop;
 	const original = {
 		...own,
@@ -56,7 +66,6 @@ export async function cutPlan(
 		...(!isWhole(cut) && !cut.corners && { crop: { x, y, width, height } }),
 		...(cut.corners && { corners: [...cut.corners] })
 	};
-	const { bytes: shownBytes, ...image } = shown.value;
 	return ok({
 		image,
 		original,
@@ -65,15 +74,6 @@ export async function cutPlan(
 			{ ...own, bytes }
 		]
 	});
-}
-
-/** The view that a stored plan was cut by; nothing for one that was straightened, or taken whole. */
-export function viewOf({ original }: Pick<Plan, 'original'>): View | undefined {
-	if (!original || original.corners) return undefined;
-	return {
-		quarterTurns: (original.quarterTurns ?? 0) as View['quarterTurns'],
-		crop: original.crop ?? WHOLE
-	};
 }
 
 function isWhole({ crop }: View): boolean {
@@ -89,33 +89,4 @@ function isShownAsItIs({ mediaType }: PlanSource, size: Size, cut: Cut): boolean
 		size.widthPx * size.heightPx <= MOST_CANVAS_PIXELS &&
 		Math.max(size.widthPx, size.heightPx) <= 8192
 	);
-}
-
-async function asJpeg(
-	picture: ImageBitmap
-): Promise<Result<Plan['image'] & { bytes: Uint8Array<ArrayBuffer> }>> {
-	const { width: widthPx, height: heightPx } = picture;
-	const mediaType = 'image/jpeg';
-	try {
-		const canvas = new OffscreenCanvas(widthPx, heightPx);
-		canvas.getContext('bitmaprenderer')?.transferFromImageBitmap(picture);
-		const blob = await canvas.convertToBlob({ type: mediaType, quality: QUALITY });
-		const bytes = new Uint8Array(await blob.arrayBuffer());
-		return ok({ sha256: await sha256(bytes), mediaType, widthPx, heightPx, bytes });
-	} catch {
-		return refuse('image-not-decoded');
-	} finally {
-		picture.close();
-	}
-}
-
-async function straightened(
-	source: PlanSource,
-	page: number,
-	{ quarterTurns, corners }: Cut & { readonly corners: Corners },
-	pageSize: Size
-): Promise<Result<ImageBitmap>> {
-	const view: View = { quarterTurns, crop: WHOLE };
-	const sheet = await openStraightened(source, page, view, corners, pageSize);
-	return sheet.ok ? sheet.value.draw(WHOLE, sheet.value.whole) : sheet;
 }

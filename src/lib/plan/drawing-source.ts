@@ -1,5 +1,6 @@
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import { DRAWING_LONG_SIDE_PX } from './image-header.ts';
+import { paintJpeg } from './paint-jpeg.ts';
 import type { PlanSource } from './plan-source.ts';
 import { paintView, type Size, type View } from './view.ts';
 
@@ -35,6 +36,10 @@ export async function openDrawing(
 		vector: true,
 		pageSize: () => Promise.resolve(ok(size)),
 		draw: (_page: number, view: View, wanted: Size) => draw(image, view, wanted),
+		async drawJpeg(_page, view, wanted, wish) {
+			const drawn = await draw(image, view, wanted);
+			return drawn.ok ? paintJpeg(drawn.value, wish) : drawn;
+		},
 		close: () => URL.revokeObjectURL(address)
 	});
 }

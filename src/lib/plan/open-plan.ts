@@ -13,22 +13,26 @@ const PDF_HEAD_BYTES = 1024;
  * Opens a file that a plan is to be made from. Headers are read first; what the name and the sender
  * say of its kind is not trusted.
  *
+ * @param signal gives it up; what is returned then is not to be used
  * @returns a refusal `image-file-too-big`, `image-too-many-pixels`, `file-unreadable`, or one of the
  * kind that it is of
  */
-export async function openPlanFile(file: File): Promise<Result<PlanSource>> {
+export async function openPlanFile(file: File, signal?: AbortSignal): Promise<Result<PlanSource>> {
 	const megabytes = Math.ceil(file.size / 1e6);
 	if (megabytes > MOST_MEGABYTES)
 		return refuse('image-file-too-big', { megabytes, most: MOST_MEGABYTES });
 	try {
-		return await openPlanBytes(new Uint8Array(await file.arrayBuffer()));
+		return await openPlanBytes(new Uint8Array(await file.arrayBuffer()), signal);
 	} catch {
 		return refuse('file-unreadable', { name: file.name });
 	}
 }
 
-export async function openPlanBytes(bytes: Uint8Array<ArrayBuffer>): Promise<Result<PlanSource>> {
-	if (isPdf(bytes)) return (await import('./pdf-source.ts')).openPdf(bytes);
+export async function openPlanBytes(
+	bytes: Uint8Array<ArrayBuffer>,
+	signal?: AbortSignal
+): Promise<Result<PlanSource>> {
+	if (isPdf(bytes)) return (await import('./pdf-source.ts')).openPdf(bytes, signal);
 	const header = readImageHeader(bytes);
 	if (!header.ok) return header;
 	const { mediaType, size } = header.value;
@@ -38,7 +42,7 @@ export async function openPlanBytes(bytes: Uint8Array<ArrayBuffer>): Promise<Res
 		const megapixels = Math.round((size.widthPx * size.heightPx) / 1e6);
 		return refuse('image-too-many-pixels', { megapixels, most: MOST_MEGAPIXELS });
 	}
-	return (await import('./raster-source.ts')).openRaster(bytes, mediaType);
+	return (await import('./raster-source.ts')).openRaster(bytes, mediaType, signal);
 }
 
 function isPdf(bytes: Uint8Array): boolean {

@@ -1,7 +1,8 @@
 import * as pdfjs from 'pdfjs-dist';
 import workerAddress from 'pdfjs-dist/build/pdf.worker.min.mjs?url';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
-import type { PlanSource } from './plan-source.ts';
+import { paintJpeg } from './paint-jpeg.ts';
+import type { JpegPicture, JpegWish, PlanSource } from './plan-source.ts';
 import { fitted, type Size, type View } from './view.ts';
 
 pdfjs.GlobalWorkerOptions.workerSrc = workerAddress;
@@ -29,8 +30,14 @@ const TAIL_BYTES = 2048;
 /** Pictures inside a page that are larger than this are left out, px. */
 const MOST_PICTURE_PIXELS = 120e6;
 
-/** @returns refusal `pdf-locked` or `pdf-unreadable` */
-export async function openPdf(bytes: Uint8Array<ArrayBuffer>): Promise<Result<PlanSource>> {
+/**
+ * @param signal gives it up
+ * @returns refusal `pdf-locked` or `pdf-unreadable`
+ */
+export async function openPdf(
+	bytes: Uint8Array<ArrayBuffer>,
+	signal?: AbortSignal
+): Promise<Result<PlanSource>> {
 	const tail = String.fromCharCode(...bytes.subarray(-TAIL_BYTES));
 	if (!tail.includes('%%EOF')) return refuse('pdf-unreadable');
 	const loading = pdfjs.getDocument({
@@ -43,6 +50,7 @@ export async function openPdf(bytes: Uint8Array<ArrayBuffer>): Promise<Result<Pl
 		maxImageSize: MOST_PICTURE_PIXELS,
 		verbosity: 0
 	});
+	signal?.addEventListener('abort', () => void loading.destroy());
 	try {
 		return ok(new PdfSource(bytes, loading, await loading.promise));
 	} catch (error) {
@@ -91,6 +99,16 @@ class PdfSource implements PlanSource {
 		const drawn = this.#queue.then(() => this.#draw(page, view, size));
 		this.#queue = drawn;
 		return drawn;
+	}
+
+	async drawJpeg(
+		page: number,
+		view: View,
+		size: Size,
+		wish: JpegWish
+	): Promise<Result<JpegPicture>> {
+		const drawn = await this.draw(page, view, size);
+		return drawn.ok ? paintJpeg(drawn.value, wish) : drawn;
 	}
 
 	close(): void {

@@ -1,7 +1,7 @@
 import type { Plan } from '#lib/core/survey/schema.ts';
 import type { Corners } from '#lib/core/survey/straighten.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
-import { viewOf } from './cut-plan.ts';
+import { viewOf } from './tile-places.ts';
 import { openPlanBytes } from './open-plan.ts';
 import type { PlanSource } from './plan-source.ts';
 import { openStraightened, type DrawSheet } from './straightened.ts';

@@ -1,5 +1,19 @@
+import type { Corners } from '#lib/core/survey/straighten.ts';
 import type { Result } from '#lib/core/units/result.ts';
 import type { Size, View } from './view.ts';
+
+/** A picture as a file, and how large it is. */
+export interface JpegPicture {
+	readonly file: Blob;
+	readonly widthPx: number;
+	readonly heightPx: number;
+}
+
+export interface JpegWish {
+	readonly quality: number;
+	/** Where the corners of a photographed sheet are, in shares of the picture. */
+	readonly corners?: Corners | undefined;
+}
 
 /** A file that plans can be cut from, open; it holds memory until it is closed. */
 export interface PlanSource {
@@ -12,5 +26,7 @@ export interface PlanSource {
 	pageSize(page: number): Promise<Result<Size>>;
 	/** Draws a view of a page on white; whoever asked closes the picture. */
 	draw(page: number, view: View, size: Size): Promise<Result<ImageBitmap>>;
+	/** The same as a file. */
+	drawJpeg(page: number, view: View, size: Size, wish: JpegWish): Promise<Result<JpegPicture>>;
 	close(): void;
 }

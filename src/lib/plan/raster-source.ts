@@ -7,11 +7,13 @@ import type { Size, View } from './view.ts';
  * A photograph or scan, decoded and drawn in a worker, so that even a hundred megapixels do not hold
  * up the page; the worker, and the memory with it, ends when the source is closed.
  *
+ * @param signal gives it up
  * @returns refusal `image-not-decoded`
  */
 export async function openRaster(
 	bytes: Uint8Array<ArrayBuffer>,
-	mediaType: string
+	mediaType: string,
+	signal?: AbortSignal
 ): Promise<Result<PlanSource>> {
 	const worker = new Worker(new URL('./raster.worker.ts', import.meta.url), { type: 'module' });
 	const waiting = new Map<number, (answer: RasterAnswer) => void>();
@@ -36,6 +38,8 @@ export async function openRaster(
 		fail();
 	};
 
+	// Decoding cannot be stopped, but the worker that does it can.
+	signal?.addEventListener('abort', close);
 	const { size } = await ask({ open: new Blob([bytes], { type: mediaType }) });
 	if (!size) {
 		close();
@@ -50,6 +54,10 @@ export async function openRaster(
 		async draw(_page: number, view: View, wanted: Size) {
 			const { picture } = await ask({ draw: { view, size: wanted } });
 			return picture ? ok(picture) : refuse('image-not-decoded');
+		},
+		async drawJpeg(_page, view, wanted, wish) {
+			const { jpeg, code } = await ask({ draw: { view, size: wanted, wish } });
+			return jpeg ? ok(jpeg) : refuse(code ?? 'image-not-decoded');
 		},
 		close
 	});

@@ -1,16 +1,22 @@
+import { paintJpeg } from './paint-jpeg.ts';
+import type { JpegPicture, JpegWish } from './plan-source.ts';
 import { fitted, paintView, viewSize, type Size, type View } from './view.ts';
 
 export interface RasterRequest {
 	readonly id: number;
 	/** The first request names the picture, the others draw it. */
 	readonly open?: Blob;
-	readonly draw?: { readonly view: View; readonly size: Size };
+	readonly draw?: { readonly view: View; readonly size: Size; readonly wish?: JpegWish };
 }
 
 export interface RasterAnswer {
 	readonly id: number;
 	readonly size?: Size;
 	readonly picture?: ImageBitmap;
+	/** Instead of the picture, where a file was wished for. */
+	readonly jpeg?: JpegPicture;
+	/** Why there is none. */
+	readonly code?: string;
 }
 
 let file: Blob | undefined;
@@ -39,7 +45,9 @@ async function answer({ id, open, draw }: RasterRequest): Promise<void> {
 		worker.postMessage({ id, size });
 	} else if (draw) {
 		const picture = await drawView(draw.view, draw.size);
-		worker.postMessage({ id, picture }, [picture]);
+		if (!draw.wish) return worker.postMessage({ id, picture }, [picture]);
+		const jpeg = await paintJpeg(picture, draw.wish);
+		worker.postMessage(jpeg.ok ? { id, jpeg: jpeg.value } : { id, code: jpeg.error.code });
 	}
 }
 

@@ -14,6 +14,8 @@ export interface PlanTiles {
 	 * @returns the picture, to be closed by whoever asked; nothing where the tile is not there
 	 */
 	draw(tile: TilePlace, signal: AbortSignal): Promise<ImageBitmap | undefined>;
+	/** Lets go of what it holds; it is opened again when a tile is asked for. */
+	close(): void;
 }
 
 export interface TilePlace {
@@ -62,5 +64,8 @@ export function tileLayer(map: L.Map, tiles: PlanTiles): () => void {
 		if (tile instanceof HTMLCanvasElement) tile.width = tile.height = 0;
 	});
 	layer.addTo(map);
-	return () => layer.remove();
+	return () => {
+		layer.remove();
+		tiles.close();
+	};
 }

@@ -112,7 +112,7 @@ export const setUp: Catalogue['setUp'] = {
 		pins: (count, shown) =>
 			count === 0 ? 'Noch keine Pins' : many(count, { one: '1 Pin', other: `${shown} Pins` }),
 		none: 'Noch kein Plan. Ein Fluchtwegplan, eine Zeichnung oder ein Foto davon genügt; darauf sitzen die Pins, und die Reparaturliste druckt ihn.',
-		reading: 'Wird gelesen …',
+		opening: (file) => `${file} wird geöffnet`,
 		add: 'Plan hinzufügen',
 		addAnother: 'Weiteren Plan hinzufügen',
 		kinds: 'PDF, PNG, JPEG, WebP oder SVG',

@@ -105,7 +105,7 @@ export const setUp = {
 		pins: (count: number, shown: string) =>
 			count === 0 ? 'No pins yet' : many(count, { one: '1 pin', other: `${shown} pins` }),
 		none: 'No plan yet. A fire-escape plan, a drawing or a photo of one will do; pins are dropped on it, and the fix list prints it.',
-		reading: 'Reading …',
+		opening: (file: string) => `Opening ${file}`,
 		add: 'Add a floor plan',
 		addAnother: 'Add another plan',
 		kinds: 'PDF, PNG, JPEG, WebP or SVG',
