@@ -103,7 +103,14 @@ export const ANY_BODY: Readonly<
 		changes: changes({ pricePerKwh: cleared(amount), costPerM3: cleared(amount) })
 	}),
 	'set-starting-values': body('set-starting-values', {
-		changes: changes({ soapBands: fc.constantFrom({}, { foam: { lowMm: 1, highMm: 2 } }) })
+		changes: changes({
+			soapBands: fc.constantFrom({}, { foam: { lowMm: 1, highMm: 2 } }),
+			soapRefits: cleared(
+				fc.constant({
+					foam: { before: { lowMm: 1, highMm: 3 }, after: { lowMm: 1, highMm: 2 }, leaks: 3 }
+				})
+			)
+		})
 	}),
 	'add-plan': body('add-plan', { plan }),
 	'set-plan': body('set-plan', { planId, changes: changes({ name: text, image }) }),

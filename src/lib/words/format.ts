@@ -47,6 +47,16 @@ export function createFormat(settings: FormatSettings) {
 			: '.';
 
 	const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 6 });
+	/** To make one takes longer than to write a hundred numbers with it. */
+	const made = new Map<string, Intl.NumberFormat>();
+	function numberFormat(options: Intl.NumberFormatOptions): Intl.NumberFormat {
+		const key = JSON.stringify(options);
+		const format = made.get(key) ?? new Intl.NumberFormat(locale, options);
+		made.set(key, format);
+		return format;
+	}
+	const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
+	const moment = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
 	/** For boxes to type in: no grouping, so that what stands there can be read back. */
 	const editable = new Intl.NumberFormat(locale, {
 		useGrouping: false,
@@ -67,7 +77,7 @@ export function createFormat(settings: FormatSettings) {
 	}
 
 	function significant(value: number, count = 3): string {
-		return new Intl.NumberFormat(locale, {
+		return numberFormat({
 			maximumSignificantDigits: Math.abs(value) >= 10 ** count ? 21 : count,
 			maximumFractionDigits: 20
 		}).format(Math.abs(value) >= 10 ** count ? roundTo(value, count + 1) : value);
@@ -96,10 +106,7 @@ export function createFormat(settings: FormatSettings) {
 		/** A measured value, to so many significant digits. */
 		significant,
 		percent: (share: number, fractionDigits = 0) =>
-			new Intl.NumberFormat(locale, {
-				style: 'percent',
-				maximumFractionDigits: fractionDigits
-			}).format(share),
+			numberFormat({ style: 'percent', maximumFractionDigits: fractionDigits }).format(share),
 
 		/** Yearly sums: whole units of money from ten on, else to the cent. */
 		money: (minor: number) => {
@@ -111,7 +118,7 @@ export function createFormat(settings: FormatSettings) {
 
 		/** A price in major units, to as many digits as it has; or a sum before it is rounded. */
 		price: (major: number, mostDigits = 6) =>
-			new Intl.NumberFormat(locale, {
+			numberFormat({
 				style: 'currency',
 				currency,
 				currencyDisplay: 'narrowSymbol',
@@ -156,15 +163,9 @@ export function createFormat(settings: FormatSettings) {
 		flowKept: (shown: number) => fromSi('volumeFlow', 'L/s', toSi('volumeFlow', units.flow, shown)),
 
 		/** The day of an instant, on the calendar where it was recorded. */
-		date: (instant: string) =>
-			new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(
-				new Date(`${instant.slice(0, 10)}T12:00:00Z`)
-			),
+		date: (instant: string) => day.format(new Date(`${instant.slice(0, 10)}T12:00:00Z`)),
 		/** An instant as a clock here shows it. */
-		moment: (instant: string) =>
-			new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(
-				new Date(instant)
-			)
+		moment: (instant: string) => moment.format(new Date(instant))
 	};
 }
 

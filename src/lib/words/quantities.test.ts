@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { QUANTITY_IDS, type Working, type WorkingUnit } from '#lib/core/weigh/working/tree.ts';
+import { sureText } from './sure.ts';
 import { createFormat } from './format.ts';
 import {
 	originWords,
@@ -51,7 +52,27 @@ describe('words for the quantities of a working', () => {
 		expect(workingInterval(node, format)).toBeUndefined();
 		// ln 2 / 1.645 = 0.4214: half to twice.
 		const doubtful = workingInterval({ ...node, relativeUncertainty: 0.421_404 }, format);
-		expect(doubtful?.replaceAll('\u202f', ' ')).toBe('10.6 cfm to 42.4 cfm');
+		expect(doubtful?.replaceAll('\u202f', ' ')).toBe(
+			'nine in ten, by its reading alone: 10.6 cfm to 42.4 cfm'
+		);
+	});
+
+	it('[W7] writes a drawn interval as the page does, with its middle where that is another', () => {
+		const interval = { low: 3_213_400, median: 4_100_900, high: 5_612_300 };
+		const node: Working = {
+			id: 'cost-per-year',
+			value: 3_900_000,
+			unit: 'minor',
+			interval,
+			inputs: []
+		};
+		const { range, value } = sureText(format, 'money', interval);
+		expect(workingInterval(node, format)).toBe(
+			`nine in ten, by all errors: ${range}, its middle ${value}`
+		);
+		expect(workingInterval({ ...node, value: interval.median }, format)).toBe(
+			`nine in ten, by all errors: ${range}`
+		);
 	});
 
 	it('says where an input came from', () => {

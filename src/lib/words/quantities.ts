@@ -1,8 +1,9 @@
 import { barFromPascal, celsiusFromKelvin, fromSi, toSi } from '#lib/core/units/convert.ts';
 import { as } from '#lib/core/units/quantity.ts';
-import type { Origin, Subject, Working } from '#lib/core/weigh/working/tree.ts';
+import type { Origin, Subject, Working, WorkingUnit } from '#lib/core/weigh/working/tree.ts';
 import type { Format } from './format.ts';
 import { sums } from './sums.ts';
+import { sureText, type SureQuantity } from './sure.ts';
 
 /** What each quantity of a working is called. */
 export const QUANTITY_WORDS = sums.quantities;
@@ -123,12 +124,34 @@ function smallVolume(m3: number, { significant }: Format): string | undefined {
 
 /** How many standard deviations of a normal lie either side of its middle 90 %. */
 const NINETY_PERCENT = 1.644_853_627;
+/** Nearer than this share, the middle of an interval is the figure itself. */
+const SAME = 1e-3;
 
-/** The middle 90 % of a lognormal spread about the value, where its uncertainty is known. */
+/** How the drawn interval of a unit is written, so that it reads as it does on the page. */
+const SURE: Partial<Record<WorkingUnit, SureQuantity>> = {
+	minor: 'money',
+	kWh: 'energy',
+	'kg CO₂e': 'carbon',
+	'm³/s': 'flow'
+};
+
+/**
+ * How sure a value of a working is, in words: by the draws where it was drawn, else by its reading
+ * alone; nothing where nothing is known.
+ */
 export function workingInterval(working: Working, format: Format): string | undefined {
-	const { value, unit, relativeUncertainty } = working;
+	const { value, unit, relativeUncertainty, interval } = working;
+	const text = (of: number) => workingValue({ value: of, unit }, format);
+	if (interval) {
+		const quantity = SURE[unit];
+		const { low, median, high } = interval;
+		if (!quantity) return sums.byAllErrors(sums.range(text(low), text(high)));
+		const sure = sureText(format, quantity, interval);
+		return Math.abs(median - value) <= SAME * value
+			? sums.byAllErrors(sure.range)
+			: sums.byAllErrorsWithMiddle(sure.range, sure.value);
+	}
 	if (!relativeUncertainty || !(value > 0)) return undefined;
 	const factor = Math.exp(NINETY_PERCENT * relativeUncertainty);
-	const low = workingValue({ value: value / factor, unit }, format);
-	return sums.range(low, workingValue({ value: value * factor, unit }, format));
+	return sums.byReading(sums.range(text(value / factor), text(value * factor)));
 }

@@ -5,6 +5,8 @@ export const Amount = z.number().min(0).max(1e9);
 const Edge = z.enum(['sharp', 'rounded', 'unknown']);
 /** The user's own relative standard uncertainty in place of the method's starting value. */
 const relativeUncertainty = z.number().positive().max(5).optional();
+/** What the soap did at a leak whose flow was measured too: such pairs re-fit the soap bands. */
+const soapResponse = z.string().max(40).optional();
 
 export const ReferenceId = z.enum(['iso-1217', 'anr', 'normal', 'site']);
 export type ReferenceId = z.infer<typeof ReferenceId>;
@@ -36,6 +38,7 @@ export const Evidence = z.discriminatedUnion('kind', [
 		kind: z.literal('bubble-growth'),
 		bubbleDiameterMm: Amount,
 		seconds: Amount,
+		soapResponse,
 		relativeUncertainty
 	}),
 	z.object({
@@ -43,11 +46,18 @@ export const Evidence = z.discriminatedUnion('kind', [
 		response: z.string().max(40),
 		relativeUncertainty
 	}),
-	z.object({ kind: z.literal('bag'), volumeL: Amount, seconds: Amount, relativeUncertainty }),
+	z.object({
+		kind: z.literal('bag'),
+		volumeL: Amount,
+		seconds: Amount,
+		soapResponse,
+		relativeUncertainty
+	}),
 	z.object({
 		kind: z.literal('meter'),
 		flowLPerS: Amount,
 		reference: ReferenceId,
+		soapResponse,
 		relativeUncertainty
 	}),
 	z.object({

@@ -38,6 +38,13 @@ export const SoapBand = z.object({ lowMm: Amount, highMm: Amount });
 export const StartingValues = z.object({
 	/** Bands that differ from our starting ones, by soap response. */
 	soapBands: z.record(z.string().max(40), SoapBand),
+	/** Bands that were re-fitted to measured leaks: chosen, recorded, and undone by going back to `before`. */
+	soapRefits: z
+		.record(
+			z.string().max(40),
+			z.object({ before: SoapBand, after: SoapBand, leaks: z.int().min(1) })
+		)
+		.optional(),
 	/** All estimates multiplied to meet a system test: chosen, recorded, and undone by clearing it. */
 	scaling: z.object({ factor: z.number().positive().max(100), systemTestId: Id }).optional(),
 	/** Minutes, parts cost and cure time by action, where they differ from ours. */

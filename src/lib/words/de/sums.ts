@@ -138,6 +138,10 @@ export const sums: Catalogue['sums'] = {
 	},
 	absolute: (pressure) => `${pressure} absolut`,
 	per: (amount, unit) => `${amount} je ${unit}`,
+	byAllErrors: (range) => `neun von zehn, nach allen Fehlern: ${range}`,
+	byAllErrorsWithMiddle: (range, middle) =>
+		`neun von zehn, nach allen Fehlern: ${range}, Mitte ${middle}`,
+	byReading: (range) => `neun von zehn, nur nach dieser Angabe: ${range}`,
 	range: (low, high) => `${low} bis ${high}`,
 
 	found: {

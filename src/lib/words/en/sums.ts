@@ -140,6 +140,11 @@ export const sums = {
 	},
 	absolute: (pressure: string) => `${pressure} absolute`,
 	per: (amount: string, unit: string) => `${amount} per ${unit}`,
+	/** How sure a figure is: what counts, and the range. */
+	byAllErrors: (range: string) => `nine in ten, by all errors: ${range}`,
+	byAllErrorsWithMiddle: (range: string, middle: string) =>
+		`nine in ten, by all errors: ${range}, its middle ${middle}`,
+	byReading: (range: string) => `nine in ten, by its reading alone: ${range}`,
 	range: (low: string, high: string) => `${low} to ${high}`,
 
 	found: {

@@ -19,7 +19,7 @@ export interface RefittedBand extends SoapBand {
 }
 
 /** With fewer, a band stays as it is. Our starting value. */
-const LEAST_PAIRS = 3;
+export const LEAST_PAIRS = 3;
 /** What the band's width counts for, in pairs. Our starting value. */
 const WIDTH_COUNTS_AS = 4;
 /** How far off a band's middle may be, ln of the area: the shared error of soap responses. METHOD W6. */

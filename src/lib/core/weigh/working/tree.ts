@@ -187,6 +187,8 @@ export interface Working {
 	readonly origin?: Origin;
 	/** Standard deviation of its logarithm, where it is known. */
 	readonly relativeUncertainty?: number;
+	/** The middle 90 % of the draws and their median, where the figure was drawn. METHOD W7. */
+	readonly interval?: { readonly low: number; readonly median: number; readonly high: number };
 	readonly inputs: readonly Working[];
 	/** The same by another method, to be read beside it; not a part of the sum. */
 	readonly beside?: readonly Working[];
