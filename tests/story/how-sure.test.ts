@@ -108,3 +108,60 @@ test('[W9] the order can be asked by payback or by chance; what is unsafe stays 
 		})
 		.toBeLessThan(320);
 });
+
+test('[W9] the table is narrowed by several sections and parts at once, kept in the address, cleared at once', async () => {
+	const page = await onWeigh(DESK);
+	const ranked = page.locator('.ranked');
+	const count = ranked.locator('.count[role=status]');
+	const whole = await count.textContent();
+	const sections = ranked.getByRole('group', { name: 'Section' });
+	await ranked.getByText('All sections').click();
+	const boxes = sections.getByRole('checkbox');
+	const counts = (await sections.locator('.count').allTextContents()).map(Number);
+	await boxes.nth(0).check();
+	await boxes.nth(1).check();
+	const both = (counts[0] ?? NaN) + (counts[1] ?? NaN);
+	await expect.poll(() => count.textContent()).toContain(`${both} of`);
+	await page.keyboard.press('Escape');
+	await boxes.nth(0).waitFor({ state: 'hidden' });
+	await ranked.getByLabel('Order by').selectOption('perMinute');
+	await ranked.getByRole('columnheader', { name: 'Saved a minute' }).waitFor();
+	expect(new URL(page.url()).searchParams.getAll('section')).toHaveLength(2);
+	await picture(page, 'leaks narrowed');
+	await page.reload();
+	await expect.poll(() => count.textContent(), { timeout: 20_000 }).toContain(`${both} of`);
+	await ranked.getByRole('columnheader', { name: 'Saved a minute' }).waitFor();
+	// Places of this order, and how sure they are.
+	await expect
+		.poll(() => ranked.locator('tbody tr .rank').first().textContent(), { timeout: 60_000 })
+		.toContain('with 90 % probability between');
+	await ranked.getByRole('button', { name: 'Clear all' }).click();
+	await ranked.getByRole('group', { name: 'Narrowed to' }).waitFor({ state: 'detached' });
+	expect(await count.textContent()).not.toBe(whole);
+	expect(new URL(page.url()).searchParams.getAll('section')).toEqual([]);
+});
+
+test('[W7] a total opens to the interval that stands beside it on the page', async () => {
+	const page = await onWeigh(DESK);
+	const figure = page.locator('.headline .cost');
+	const range = (await figure.locator('.range').textContent())?.trim() ?? '';
+	expect(range).toMatch(/€[\d,]+ to €[\d,]+/);
+	await figure.getByRole('button', { name: /show the working/ }).click();
+	const dialog = page.getByRole('dialog', { name: 'How this was worked out' });
+	await dialog.getByText(`nine in ten, by all errors: ${range}`).first().waitFor();
+	await picture(page, 'working of the cost');
+});
+
+test('[W4] where the air goes by section, by part, and by day and night', async () => {
+	const page = await onWeigh(DESK);
+	const where = page.locator('section', {
+		has: page.getByRole('heading', { name: 'Where the air goes' })
+	});
+	await where.getByRole('columnheader', { name: 'Section' }).waitFor();
+	await where.getByText('Part', { exact: true }).click();
+	await where.getByRole('columnheader', { name: 'Part', exact: true }).waitFor();
+	await where.getByText('Day and night').click();
+	await where.getByRole('columnheader', { name: 'Part of the week' }).waitFor();
+	await where.getByRole('rowheader', { name: /night/i }).first().waitFor();
+	await picture(page, 'day and night');
+});

@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
@@ -36,6 +36,11 @@ const rows = (write: (seconds: number, bar: number) => string, head: string) =>
 	`${head}\n${[...night.times].map((time, at) => write(time, night.values[at] ?? 0)).join('\n')}\n`;
 const iso = (seconds: number) => civilText(seconds);
 const dotted = (seconds: number) => iso(seconds).slice(0, 10).split('-').reverse().join('.');
+/** As a clock on the wall is read here: day first, with slashes. */
+const slashed = (seconds: number) => {
+	const [year = '', month = '', day = ''] = iso(seconds).slice(0, 10).split('-');
+	return `${day}/${month}/${year} ${iso(seconds).slice(11, 19)}`;
+};
 const comma = (bar: number) => bar.toFixed(3).replace('.', ',');
 
 const DIALECTS: readonly (readonly [string, string])[] = [
@@ -47,6 +52,9 @@ const DIALECTS: readonly (readonly [string, string])[] = [
 		'semicolon.csv',
 		rows((t, p) => `${dotted(t)} ${iso(t).slice(11)};${comma(p)}`, 'Logger 7\nZeit;Druck [bar]')
 	],
+	['comma-local.csv', rows((t, p) => `${slashed(t)},${p.toFixed(3)}`, 'Local time,bar')],
+	['semicolon-dot.csv', rows((t, p) => `${iso(t)};${p.toFixed(3)}`, '').trimStart()],
+	['tab-comma.txt', rows((t, p) => `${iso(t)}Z\t${comma(p)}`, 'time\tpressure (bar)')],
 	['tab.txt', rows((t, p) => `${t.toFixed(0)}\t${p.toFixed(3)}`, '').trimStart()]
 ];
 
@@ -137,8 +145,12 @@ describe('the system check', () => {
 		const alert = check.getByRole('alert');
 		await chooseFile(check, put('photo.csv', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 0, 7])));
 		await alert.filter({ hasText: 'photo.csv: This is not a text file: see line 1.' }).waitFor();
-		await chooseFile(check, put('giant.csv', 'x'.repeat(1_000_000)));
+		await chooseFile(check, put('giant.csv', Buffer.alloc(50_000_000, 'x')));
 		await alert.filter({ hasText: 'Line 1 is far too long' }).waitFor();
+		// What is a zip inside is no recording, whatever it is called.
+		const zip = readFileSync('survey-examples/ceramics-works.airtally.zip');
+		await chooseFile(check, put('packed.csv', zip));
+		await alert.filter({ hasText: 'packed.csv: This is not a text file: see line 1.' }).waitFor();
 		await chooseFile(check, put('empty.csv', ''));
 		await alert.filter({ hasText: 'There is nothing in this file' }).waitFor();
 		const broken = `${DIALECTS[0]?.[1] ?? ''}${'<html>\n'.repeat(2000)}`;

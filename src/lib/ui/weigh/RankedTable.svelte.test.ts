@@ -7,6 +7,7 @@ import type { Leak, Survey } from '#lib/core/survey/schema.ts';
 import type { BulkChange } from './bulk-edit.ts';
 import RankedTable from './RankedTable.svelte';
 import type { RankedRow } from './ranked-rows.ts';
+import { STARTING_VIEW, type TableView } from './table-view.ts';
 
 const format = createFormat({
 	locale: 'en-GB',
@@ -32,7 +33,9 @@ function row(tag: number, rank: number | undefined, cost: number, section: strin
 		places: rank === undefined ? undefined : { low: rank, high: rank + 1 },
 		chance: rank === undefined ? undefined : 0.5,
 		payback: rank === undefined ? undefined : 1 / rank,
-		perMinute: rank === undefined ? undefined : rank * 100
+		paybackRange: rank === undefined ? undefined : { low: 0.5 / rank, high: 2 / rank },
+		perMinute: rank === undefined ? undefined : rank * 100,
+		perMinuteRange: rank === undefined ? undefined : { low: rank * 50, high: rank * 200 }
 	};
 }
 
@@ -67,6 +70,8 @@ async function show(
 		rows,
 		survey: SURVEY,
 		roundId: 'round-1',
+		view: STARTING_VIEW,
+		onview: (view: TableView) => screen.rerender({ view }),
 		topN: 10,
 		ontop: () => undefined,
 		onchange,
@@ -111,12 +116,19 @@ test('a heading sorts, a second press turns it round, and says so to readers', a
 	await expect.element(heading).toHaveAttribute('aria-sort', 'descending');
 });
 
-test('narrows by state and section', async () => {
+test('narrows by several states and sections at once, and all is cleared at once', async () => {
 	const { screen, tags } = await show();
-	await screen.getByLabelText('State').selectOptions('');
-	expect(tags()).toEqual(['#leak-5', '#leak-2', '#leak-9']);
-	await screen.getByLabelText('Section').selectOptions('section-yard');
-	expect(tags()).toEqual(['#leak-2']);
+	await screen.getByText('Leaking', { exact: true }).first().click();
+	await screen.getByRole('checkbox', { name: /^Tight/ }).click();
+	await expect.poll(tags).toEqual(['#leak-5', '#leak-2', '#leak-9']);
+	await screen.getByText('All sections').click();
+	await screen.getByRole('checkbox', { name: /^Yard/ }).click();
+	await expect.poll(tags).toEqual(['#leak-2']);
+	await screen.getByRole('checkbox', { name: /^Hall/ }).click();
+	await expect.poll(tags).toEqual(['#leak-5', '#leak-2', '#leak-9']);
+	await screen.getByRole('button', { name: 'Clear all' }).click();
+	await expect.element(screen.getByRole('group', { name: 'Narrowed to' })).not.toBeInTheDocument();
+	await expect.poll(tags).toEqual(['#leak-5', '#leak-2', '#leak-9']);
 });
 
 test('on a phone nothing is wider than the screen', async () => {

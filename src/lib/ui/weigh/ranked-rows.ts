@@ -1,3 +1,4 @@
+import { rollup } from 'd3-array';
 import { comesFirst, jobWork } from '#lib/core/mend/jobs.ts';
 import { toMinor } from '#lib/core/money/currency.ts';
 import { simplePaybackYears } from '#lib/core/money/return.ts';
@@ -7,7 +8,8 @@ import type { Part } from '#lib/core/survey/parts.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { sectionOf } from '#lib/core/weigh/leak-inputs.ts';
 import type { LeakAssessment } from '#lib/core/weigh/assessment.ts';
-import type { LeakUncertainty } from '#lib/core/weigh/uncertainty/result.ts';
+import type { LeakUncertainty, UncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
+import type { Ranking } from '#lib/core/weigh/uncertainty/run.ts';
 import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
 import { STATE_WORDS } from '#lib/words/actions.ts';
 import { PART_WORDS } from '#lib/words/parts.ts';
@@ -15,7 +17,7 @@ import { PART_WORDS } from '#lib/words/parts.ts';
 /** One weighed leak as the ranked table shows it. What is not known is absent. */
 export interface RankedRow {
 	readonly leakId: string;
-	/** Absent for a leak that is mended: it no longer competes for a repair. */
+	/** Its place in the order asked for; absent where that is not known, and for a leak that is mended. */
 	readonly rank: number | undefined;
 	readonly tag: number;
 	readonly place: string;
@@ -31,13 +33,20 @@ export interface RankedRow {
 	/** Of the figure that leaks are compared by; while the draws run, absent. */
 	readonly spread: Spread | undefined;
 	/** The middle 90 % of its places. */
-	readonly places: { readonly low: number; readonly high: number } | undefined;
+	readonly places: Range | undefined;
 	/** Of being among the first so many. */
 	readonly chance: number | undefined;
 	/** Years until the saving has paid for the parts. */
 	readonly payback: number | undefined;
+	readonly paybackRange: Range | undefined;
 	/** Minor units saved a year for each minute at the joint. */
 	readonly perMinute: number | undefined;
+	readonly perMinuteRange: Range | undefined;
+}
+
+interface Range {
+	readonly low: number;
+	readonly high: number;
 }
 
 /** What to mend first can be asked in four ways; the other keys are columns. */
@@ -55,51 +64,89 @@ export interface Sorting {
 	readonly falling: boolean;
 }
 
-/** What the table is narrowed to; an empty text lets everything through. */
+/** What the table is narrowed to; an empty list lets everything through. */
 export interface Narrowing {
-	readonly sectionId: string;
-	readonly part: string;
-	readonly state: string;
+	readonly section: readonly string[];
+	readonly part: readonly string[];
+	readonly state: readonly string[];
 }
-export const NOT_NARROWED: Narrowing = { sectionId: '', part: '', state: '' };
+export type Facet = keyof Narrowing;
+export const FACETS = ['section', 'part', 'state'] as const satisfies readonly Facet[];
+export const NOT_NARROWED: Narrowing = { section: [], part: [], state: [] };
+
+type RankingName = 'worth' | 'payback' | 'perMinute';
+
+/** Which order the places in the table are places of. */
+export function rankingName(key: SortKey): RankingName {
+	return key === 'payback' || key === 'perMinute' ? key : 'worth';
+}
+
+/** The order as the draws need it, so that they say how sure each place in it is. */
+export function rankingOf(survey: Survey, by: RankingName): Ranking {
+	if (by === 'worth') return { by, divisors: {} };
+	const divisors = Object.values(survey.leaks).map((leak) => {
+		const { minutes, partsCost } = jobWork(leak, survey);
+		return [leak.id, by === 'payback' ? partsCost : minutes] as const;
+	});
+	return { by, divisors: Object.fromEntries(divisors) };
+}
 
 /**
- * The leaks that waste now, by rank, and after them those that are mended, by what they wasted.
+ * The leaks that waste now, in the order asked for, and after them those that are mended, by what
+ * they wasted.
  * @param wasting what leaks now
  * @param mended what was mended in the round, weighed by what it leaked
+ * @param by the order that places are of
  * @param sure how sure the figures of what leaks are, once that is worked out
  */
 export function rankedRows(
 	survey: Survey,
 	wasting: readonly LeakAssessment[],
 	mended: readonly LeakAssessment[],
-	sure?: readonly LeakUncertainty[]
+	by: RankingName,
+	sure?: Pick<UncertaintyResult, 'leaks' | 'rankedBy'>
 ): RankedRow[] {
-	const byLeak = new Map(sure?.map((each) => [each.leakId, each]));
+	const byLeak = new Map(sure?.leaks.map((each) => [each.leakId, each]));
+	const ranksKnown = sure?.rankedBy === by;
+	const leaking = wasting
+		.toSorted((a, b) => a.rank - b.rank)
+		.flatMap((leak) => rowOf(survey, leak, true, byLeak.get(leak.leakId), ranksKnown));
+	const ranked =
+		by === 'worth' ? leaking : sorted(leaking, { key: by, falling: by === 'perMinute' }, false);
 	return [
-		...wasting.flatMap((leak) => rowOf(survey, leak, leak.rank, byLeak.get(leak.leakId))),
-		...mended.flatMap((leak) => rowOf(survey, leak, undefined))
+		...ranked.map((row, index) => ({
+			...row,
+			rank: by === 'worth' || row[by] !== undefined ? index + 1 : undefined
+		})),
+		...mended.flatMap((leak) => rowOf(survey, leak, false, undefined, false))
 	];
 }
 
 function rowOf(
 	survey: Survey,
 	weighed: LeakAssessment,
-	rank: number | undefined,
-	sure?: LeakUncertainty
+	leaking: boolean,
+	sure: LeakUncertainty | undefined,
+	ranksKnown: boolean
 ): RankedRow[] {
 	const leak = find(survey.leaks, weighed.leakId);
 	if (!leak) return [];
 	const section = sectionOf(survey, leak);
 	const work = jobWork(leak, survey);
-	const saved = rank === undefined ? undefined : weighed.costMinorPerYear;
+	const saved = leaking ? weighed.costMinorPerYear : undefined;
 	const parts = toMinor(work.partsCost, survey.site.currency);
-	const payback =
-		parts.ok && saved !== undefined ? simplePaybackYears(parts.value, saved) : undefined;
+	const paybackBy = (costMinor: number | undefined): number | undefined => {
+		const years =
+			parts.ok && costMinor !== undefined ? simplePaybackYears(parts.value, costMinor) : undefined;
+		return years?.ok ? years.value : undefined;
+	};
+	const cost = sure?.costMinorPerYear;
+	const soonest = paybackBy(cost?.high);
+	const latest = paybackBy(cost?.low);
 	return [
 		{
 			leakId: leak.id,
-			rank,
+			rank: undefined,
 			tag: leak.tag,
 			place: leak.place ?? '',
 			part: leak.part,
@@ -109,12 +156,18 @@ function rowOf(
 			energy: weighed.energyKwhPerYear,
 			cost: weighed.costMinorPerYear,
 			state: weighed.state,
-			first: rank !== undefined && comesFirst(leak),
-			spread: sure && (sure.costMinorPerYear ?? sure.energyKwhPerYear ?? sure.freeAirM3PerS),
-			places: sure && { low: sure.rank.low, high: sure.rank.high },
-			chance: sure?.rank.chanceOfTop,
-			payback: payback?.ok ? payback.value : undefined,
-			perMinute: saved !== undefined && work.minutes > 0 ? saved / work.minutes : undefined
+			first: leaking && comesFirst(leak),
+			spread: sure && (cost ?? sure.energyKwhPerYear ?? sure.freeAirM3PerS),
+			places: sure && ranksKnown ? { low: sure.rank.low, high: sure.rank.high } : undefined,
+			chance: ranksKnown ? sure?.rank.chanceOfTop : undefined,
+			payback: paybackBy(saved),
+			paybackRange:
+				soonest === undefined || latest === undefined ? undefined : { low: soonest, high: latest },
+			perMinute: saved !== undefined && work.minutes > 0 ? saved / work.minutes : undefined,
+			perMinuteRange:
+				cost && work.minutes > 0
+					? { low: cost.low / work.minutes, high: cost.high / work.minutes }
+					: undefined
 		}
 	];
 }
@@ -126,27 +179,64 @@ export function isPriority(key: SortKey): key is Priority {
 /** Rows that belong to no section are narrowed to by this in place of an id. */
 export const NO_SECTION = 'none';
 
-export function narrowed(rows: readonly RankedRow[], by: Narrowing): RankedRow[] {
-	return rows.filter(
-		(row) =>
-			(by.sectionId === '' || (row.sectionId ?? NO_SECTION) === by.sectionId) &&
-			(by.part === '' || row.part === by.part) &&
-			(by.state === '' || row.state === by.state)
+const VALUE_OF: Readonly<Record<Facet, (row: RankedRow) => string>> = {
+	section: (row) => row.sectionId ?? NO_SECTION,
+	part: (row) => row.part,
+	state: (row) => row.state
+};
+const NAME_OF: Readonly<Record<Facet, (row: RankedRow) => string>> = {
+	section: (row) => row.section || 'No section yet',
+	part: (row) => PART_WORDS[row.part],
+	state: (row) => STATE_WORDS[row.state]
+};
+
+/** The rows that fit: any of the values of each list, all lists together. */
+export function narrowed(
+	rows: readonly RankedRow[],
+	by: Narrowing,
+	facets: readonly Facet[] = FACETS
+): RankedRow[] {
+	return rows.filter((row) =>
+		facets.every((facet) => by[facet].length === 0 || by[facet].includes(VALUE_OF[facet](row)))
 	);
+}
+
+/** One thing that the table can be narrowed to, and how many rows would stand under it. */
+export interface FacetChoice {
+	readonly value: string;
+	readonly text: string;
+	readonly count: number;
+}
+
+/** What the rows hold, each once, in the order of the words; counted among what the other lists let through. */
+export function facetChoices(
+	rows: readonly RankedRow[],
+	facet: Facet,
+	by: Narrowing
+): FacetChoice[] {
+	const others = FACETS.filter((other) => other !== facet);
+	const fitting = rollup(narrowed(rows, by, others), (of) => of.length, VALUE_OF[facet]);
+	return [...new Map(rows.map((row) => [VALUE_OF[facet](row), NAME_OF[facet](row)]))]
+		.map(([value, text]) => ({ value, text, count: fitting.get(value) ?? 0 }))
+		.sort((a, b) => a.text.localeCompare(b.text, undefined, { numeric: true }));
 }
 
 /**
  * Sorts rows by a column; what is not known comes last either way, and equals stay as they were.
  * Codes are sorted as the words they read as, because people look for words in order. Where the
  * question is what to mend first, what is unsafe stands before everything else.
+ * @param pinned whether what is unsafe stands first
  */
-export function sorted(rows: readonly RankedRow[], { key, falling }: Sorting): RankedRow[] {
+export function sorted(
+	rows: readonly RankedRow[],
+	{ key, falling }: Sorting,
+	pinned = isPriority(key)
+): RankedRow[] {
 	const valueOf = (row: RankedRow) => {
 		if (key === 'part') return PART_WORDS[row.part];
 		if (key === 'state') return STATE_WORDS[row.state];
 		return row[key] === '' ? undefined : row[key];
 	};
-	const pinned = isPriority(key);
 	return rows.toSorted((a, b) => {
 		if (pinned && a.first !== b.first) return Number(b.first) - Number(a.first);
 		const left = valueOf(a);

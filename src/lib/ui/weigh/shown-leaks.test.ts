@@ -3,7 +3,15 @@ import { newSurvey } from '#lib/core/survey/new-survey.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import type { LeakAssessment } from '#lib/core/weigh/assessment.ts';
 import { byPart, bySection } from './by-section.ts';
-import { NOT_NARROWED, NO_SECTION, narrowed, rankedRows, sorted } from './ranked-rows.ts';
+import {
+	NOT_NARROWED,
+	NO_SECTION,
+	facetChoices,
+	narrowed,
+	rankedRows,
+	sorted
+} from './ranked-rows.ts';
+import { queryOf, STARTING_VIEW, viewOf, type TableView } from './table-view.ts';
 import { savedFor, spendingOrder } from './spending.ts';
 import { firstToReach, runningTotal } from './running-total.ts';
 
@@ -136,7 +144,8 @@ describe('the ranked table', () => {
 	const rows = rankedRows(
 		survey(),
 		[weighed(4, 1, 90), weighed(1, 2, undefined), weighed(3, 3, 70)],
-		[{ ...weighed(2, 1, 500), state: 'mended' }]
+		[{ ...weighed(2, 1, 500), state: 'mended' }],
+		'worth'
 	);
 	const tags = (of: typeof rows) => of.map(({ tag }) => tag);
 
@@ -158,10 +167,74 @@ describe('the ranked table', () => {
 
 	test('narrows by section, part and state together; a removed section is none', () => {
 		expect(tags(narrowed(rows, NOT_NARROWED))).toEqual([4, 1, 3, 2]);
-		expect(tags(narrowed(rows, { ...NOT_NARROWED, sectionId: 'section-a' }))).toEqual([4, 1]);
-		expect(tags(narrowed(rows, { ...NOT_NARROWED, sectionId: NO_SECTION }))).toEqual([3]);
-		expect(tags(narrowed(rows, { sectionId: '', part: 'valve', state: 'leaking' }))).toEqual([
-			4, 1
+		const by = (change: Partial<typeof NOT_NARROWED>) =>
+			tags(narrowed(rows, { ...NOT_NARROWED, ...change }));
+		expect(by({ section: ['section-a'] })).toEqual([4, 1]);
+		expect(by({ section: [NO_SECTION] })).toEqual([3]);
+		expect(by({ section: ['section-a', NO_SECTION] })).toEqual([4, 1, 3]);
+		expect(by({ part: ['valve'], state: ['leaking'] })).toEqual([4, 1]);
+		expect(by({ part: ['valve', 'hose'], state: ['leaking', 'mended'] })).toEqual([4, 1, 3, 2]);
+	});
+
+	test('derived: choices count what the other lists let through, and keep what has none', () => {
+		const counts = (change: Partial<typeof NOT_NARROWED>) =>
+			facetChoices(rows, 'section', { ...NOT_NARROWED, ...change }).map(({ text, count }) => [
+				text,
+				count
+			]);
+		expect(counts({})).toEqual([
+			['Hall', 2],
+			['No section yet', 1],
+			['Yard', 1]
 		]);
+		expect(counts({ section: ['section-b'], state: ['leaking'] })).toEqual([
+			['Hall', 2],
+			['No section yet', 1],
+			['Yard', 0]
+		]);
+	});
+
+	test('derived: places are those of the order asked for', () => {
+		// One action for valves and one for a hose, so the cheaper leak may pay back sooner.
+		const order = (by: 'payback' | 'perMinute') => {
+			const of = rankedRows(
+				survey(),
+				[weighed(4, 1, 9000), weighed(1, 2, 80), weighed(3, 3, 70)],
+				[],
+				by
+			);
+			expect(of.map(({ rank }) => rank)).toEqual([1, 2, 3]);
+			return of.map((row) => row[by] ?? NaN);
+		};
+		const payback = order('payback');
+		expect(payback).toEqual(payback.toSorted((a, b) => a - b));
+		const perMinute = order('perMinute');
+		expect(perMinute).toEqual(perMinute.toSorted((a, b) => b - a));
+	});
+});
+
+describe('the address of a table', () => {
+	const start = new URL('https://example.org/weigh?site=site-a');
+
+	test('says nothing while nothing is changed, and gives back what was put in', () => {
+		expect(queryOf(start, STARTING_VIEW)).toBe('?site=site-a');
+		const views: TableView[] = [
+			STARTING_VIEW,
+			{ sorting: { key: 'payback', falling: false }, narrowing: NOT_NARROWED },
+			{
+				sorting: { key: 'cost', falling: false },
+				narrowing: {
+					section: ['section-a', NO_SECTION],
+					part: ['hose'],
+					state: ['mended', 'tight']
+				}
+			}
+		];
+		for (const view of views)
+			expect(viewOf(new URLSearchParams(queryOf(start, view)))).toEqual(view);
+	});
+
+	test('what nobody offers is read as the start', () => {
+		expect(viewOf(new URLSearchParams('order=__proto__'))).toEqual(STARTING_VIEW);
 	});
 });

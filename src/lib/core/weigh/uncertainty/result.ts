@@ -52,6 +52,8 @@ export interface UncertaintyResult {
 	/** False when the most draws were reached before the intervals were as sharp as asked. */
 	readonly settled: boolean;
 	readonly topN: number;
+	/** What the order of the ranks is called. */
+	readonly rankedBy: string;
 	readonly totals: UncertaintyTotals;
 	/** By tag. */
 	readonly leaks: readonly LeakUncertainty[];
@@ -70,6 +72,7 @@ export function uncertaintyResult(run: UncertaintyRun): UncertaintyResult {
 		draws,
 		settled: run.settled,
 		topN: options.topN,
+		rankedBy: options.ranking.by,
 		totals: totals(run),
 		leaks: model.leakIds.map((_, leak) => leakUncertainty(run, leak)),
 		flowDraws: {

@@ -205,6 +205,33 @@ describe('[W9] ranks', () => {
 		}
 	});
 
+	it('derived: divided by minutes, the second comes first with probability Φ(ln(b·m₁/a·m₂) / √(s₁² + s₂²))', () => {
+		const ranking = { by: 'perMinute', divisors: { 'leak-1': 60, 'leak-2': 20 } };
+		const { leaks, rankedBy } = resultOf(
+			modelOf([
+				{ massFlow: 2, own: 0.4 },
+				{ massFlow: 1, own: 0.6 }
+			]),
+			{ ...draws(40_000), topN: 1, ranking }
+		);
+		const chance = normalCdf(Math.log(1.5) / Math.hypot(0.4, 0.6));
+		const error = Math.sqrt((chance * (1 - chance)) / 40_000);
+		expect(rankedBy).toBe('perMinute');
+		expect(Math.abs(leaks[1]!.rank.chanceOfTop - chance)).toBeLessThan(4 * error);
+	});
+
+	it('derived: what takes nothing comes before all that takes something, whatever it wastes', () => {
+		const ranking = { by: 'payback', divisors: { 'leak-1': 10, 'leak-2': 0 } };
+		const { leaks } = resultOf(
+			modelOf([
+				{ massFlow: 1000, own: 0.4 },
+				{ massFlow: 1, own: 0.6 }
+			]),
+			{ ...draws(500), topN: 1, ranking }
+		);
+		expect(leaks.map(({ rank }) => rank.chanceOfTop)).toEqual([0, 1]);
+	});
+
 	it('derived: what two leaks share does not move their order; what they do not share does', () => {
 		const pair = (kinds: readonly [number, number]) =>
 			resultOf(

@@ -8,11 +8,21 @@ import { RankCounts } from './rank-counts.ts';
 import { HIGH_SHARE, LOW_SHARE, quantileError, quantileOf } from './spread.ts';
 import { newWeights, type Weights } from './year-weights.ts';
 
+/** An order by what a leak wastes for each unit of something that is taken as known. */
+export interface Ranking {
+	/** What the order is called by whoever asked for it. */
+	readonly by: string;
+	/** Minutes or money by leak; what takes none of it comes first, and what is left out counts as 1. */
+	readonly divisors: Readonly<Record<string, number>>;
+}
+
 export interface RunOptions {
 	/** The same seed gives the same figures. */
 	readonly seed?: number;
 	/** For the chance of being among the first so many. */
 	readonly topN?: number;
+	/** What leaks are ordered by; by what they waste if it is left out. */
+	readonly ranking?: Ranking;
 	/** Standard error of either end of an interval that is good enough, as a share of its width. */
 	readonly tolerance?: number;
 	readonly leastDraws?: number;
@@ -24,6 +34,7 @@ const MOST_DRAWS = 60_000;
 const STARTING: Required<RunOptions> = {
 	seed: 1,
 	topN: 10,
+	ranking: { by: 'worth', divisors: {} },
 	tolerance: 0.01,
 	leastDraws: 2000,
 	mostDraws: MOST_DRAWS
@@ -37,6 +48,8 @@ const PRICE = GAUGE + 3;
 const SHARED = GAUGE + 4;
 /** Logarithm that stands for nothing at all, so that what is ordered is finite. */
 const NOTHING = -100;
+/** Divided by nothing: before all that is divided by something. */
+const FREE = 300;
 
 export const TOTALS = ['massFlow', 'measuredFlow', 'airM3', 'energyKwh', 'costMinor'] as const;
 export type TotalName = (typeof TOTALS)[number];
@@ -64,6 +77,8 @@ export class UncertaintyRun {
 	readonly #weights: Weights;
 	/** Logarithm of the one class's amounts, or of what a leak is worth in the draw. */
 	readonly #logWorth: Float64Array;
+	/** Taken from the logarithm of what a leak is worth before leaks are put in order. */
+	readonly #logDivisors: Float64Array;
 	readonly #nominalEnergy: Float64Array;
 	readonly #nominalCost: Float64Array;
 	#done = 0;
@@ -91,6 +106,10 @@ export class UncertaintyRun {
 		model.year.weigh(this.#classTotals, this.#weights);
 		this.#nominalEnergy = this.#worth(this.#weights.energyKwh);
 		this.#nominalCost = this.#worth(this.#weights.costMinor);
+		this.#logDivisors = Float64Array.from(model.leakIds, (id) => {
+			const divisor = options.ranking.divisors[id] ?? 1;
+			return divisor > 0 ? Math.log(divisor) : -FREE;
+		});
 		this.#logWorth = Float64Array.from(amounts[0] ?? [], floorLog);
 		if (weightsVary && energyKnown)
 			this.leakEnergy = new LeakCounts(this.#nominalEnergy, model.whole);
@@ -204,7 +223,8 @@ export class UncertaintyRun {
 			const worth = this.#worth(this.#ranking());
 			for (let i = 0; i < n; i++) this.#logWorth[i] = floorLog(worth[i]!);
 		}
-		for (let i = 0; i < n; i++) this.#keys[i] = this.#logWorth[i]! + this.#logs[i]!;
+		for (let i = 0; i < n; i++)
+			this.#keys[i] = this.#logWorth[i]! + this.#logs[i]! - this.#logDivisors[i]!;
 		this.ranks.add(this.#keys);
 	}
 
