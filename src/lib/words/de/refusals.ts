@@ -254,7 +254,8 @@ export const refusals: Catalogue['refusals'] = {
 		'Jede Leckage wurde gemessen, also gibt es keine Schätzung anzupassen. Prüfen Sie stattdessen die Systemprüfung.',
 	'scaling-below-measured':
 		'An den Leckagen wurde mehr gemessen, als die Systemprüfung fand. Prüfen Sie die Prüfung und diese Messwerte.',
-	'trial-worker-failed': 'Was sich daraus ergäbe, ließ sich nicht berechnen. Laden Sie die Seite neu und versuchen Sie es noch einmal.',
+	'trial-worker-failed':
+		'Was sich daraus ergäbe, ließ sich nicht berechnen. Laden Sie die Seite neu und versuchen Sie es noch einmal.',
 	'uncertainty-worker-failed':
 		'Die Spanne ließ sich nicht ausrechnen. Laden Sie die Seite neu und versuchen Sie es noch einmal.',
 

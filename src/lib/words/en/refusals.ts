@@ -228,7 +228,8 @@ export const refusals = {
 		'Every leak was measured, so there is no estimate to scale. Check the test instead.',
 	'scaling-below-measured':
 		'What was measured at the leaks is more than the system test found. Check the test and those readings.',
-	'trial-worker-failed': 'What this would come to could not be worked out. Reload the page and try again.',
+	'trial-worker-failed':
+		'What this would come to could not be worked out. Reload the page and try again.',
 	'uncertainty-worker-failed':
 		'The interval could not be worked out. Reload the page and try again.',
 
