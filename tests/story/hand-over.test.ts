@@ -111,20 +111,30 @@ test('work orders take the site’s own headings and words, and refuse what has 
 	expect(table).toContain('2 - Soon');
 });
 
-test('a tag leads to its leak by number or by its code; one of elsewhere is told politely', async () => {
-	const page = await onMend();
+test('a tag leads to its job by number or by its code; one of elsewhere is told politely', async () => {
+	const page = await onMend(PHONE);
 	const field = page.getByLabel('Number on the tag');
 	await field.fill('9999');
-	await page.getByRole('button', { name: 'Open the leak' }).click();
+	await page.getByRole('button', { name: 'Open the job' }).click();
 	await page.getByText('No leak of this site has that tag.').waitFor();
 	await field.fill('12');
-	await page.getByRole('button', { name: 'Open the leak' }).click();
+	await page.getByRole('button', { name: 'Open the job' }).click();
+	const job = page.getByRole('article', { name: /^Tag 12 / });
+	await job.getByLabel('Mended', { exact: true }).waitFor();
+	expect(
+		await job
+			.locator('summary')
+			.first()
+			.evaluate((row) => row === document.activeElement)
+	).toBe(true);
+	await job.getByRole('link', { name: 'Leak 12 on Walk' }).click();
 	await page.getByRole('heading', { name: 'Leak 12' }).waitFor();
 });
 
 test('what a job took is written down and comes back after a restart', async () => {
-	const page = await onMend();
+	const page = await onMend(PHONE);
 	const job = page.getByRole('article').first();
+	await job.getByRole('heading').click();
 	await job.getByText('What it took').click();
 	await job.getByLabel('Minutes').fill('18');
 	await job.getByLabel('Part used').fill('Elbow 1/2 in');
@@ -132,6 +142,7 @@ test('what a job took is written down and comes back after a restart', async () 
 	await saved(page);
 	await page.reload();
 	const again = page.getByRole('article').first();
+	await again.getByRole('heading').click();
 	const minutes = again.getByLabel('Minutes');
 	await expect.poll(() => minutes.inputValue(), { timeout: 30_000 }).toBe('18');
 	expect(await again.getByLabel('Part used').inputValue()).toBe('Elbow 1/2 in');

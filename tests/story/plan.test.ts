@@ -45,17 +45,17 @@ describe('the mending is planned', () => {
 
 	it('moves a job to another window by hand, and takes all of it back', async () => {
 		const job = page.getByRole('article', { name: /^Tag 45/ });
+		await page.getByRole('heading', { name: /^Saturday stop.*Pallet line$/ }).click();
+		await job.getByRole('heading').click();
 		await job.getByText(/^What it takes/).click();
 		await job.getByLabel('Window', { exact: true }).selectOption({ label: 'Whitsun stop' });
+		await page.getByRole('heading', { name: /^Whitsun stop.*Pallet line$/ }).click();
 		await page
 			.getByRole('region', { name: /^Whitsun stop.*Pallet line$/ })
 			.getByRole('article', { name: /^Tag 45/ })
 			.waitFor();
 		await page.getByRole('button', { name: 'Undo' }).click();
-		await page
-			.getByRole('region', { name: /^Saturday stop.*Pallet line$/ })
-			.getByRole('article', { name: /^Tag 45/ })
-			.waitFor();
+		await page.getByRole('heading', { name: /^Saturday stop.*Pallet line$/ }).waitFor();
 		await page.getByRole('button', { name: 'Undo' }).click();
 		await page.getByRole('heading', { name: 'Sections, worst first' }).waitFor();
 		await saved(page);

@@ -13,6 +13,7 @@ import {
 	type FixListOrder
 } from '../core/mend/fix-list.ts';
 import { windowsInOrder } from '../core/mend/plan/windows.ts';
+import { roomFindings } from '../core/mend/room-findings.ts';
 import { priorities, type Priority } from '../core/mend/priority.ts';
 import { find } from '../core/survey/ids.ts';
 import { hoursBetween } from '../core/survey/instants.ts';
@@ -57,6 +58,9 @@ export function fixListModel(
 	const list = fixList(survey, assessment, order);
 	const jobs = list.groups.flatMap((group) => group.jobs);
 	const urgency = priorities(jobs);
+	const room = roomFindings(survey, list.roundId);
+	const roomDone = room.filter(({ done }) => done).length;
+	const openCount = list.openCount + room.length - roomDone;
 	return {
 		title: 'Fix list',
 		language: 'en-GB',
@@ -65,7 +69,7 @@ export function fixListModel(
 		printedOn: format.date(printedAt),
 		printedAt,
 		currency: list.currency,
-		figures: headline(assessment, list.openCount, list.doneCount, format),
+		figures: headline(assessment, openCount, list.doneCount + roomDone, format),
 		method: methodLine(survey, assessment, format),
 		notes: [
 			...assessment.missing.map(refusalSentence),
@@ -82,7 +86,7 @@ export function fixListModel(
 				...jobGroup(survey, group, urgency, format),
 				...(order === 'window' && { window: windowLine(group, format) })
 			})),
-			...roomGroup(survey, list.roundId, format)
+			...roomGroup(room, format)
 		],
 		windows: windowsInOrder(survey).map(
 			({ id, name, startsAt, minutes, people, overnightOff }) => ({

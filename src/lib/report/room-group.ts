@@ -1,22 +1,28 @@
 import { roomCautions, type Caution } from '../core/mend/cautions.ts';
-import { roomChecksOf, roomFindings, type RoomFinding } from '../core/mend/room-findings.ts';
+import { roomChecksOf, type RoomFinding } from '../core/mend/room-findings.ts';
 import { coverage } from '../core/survey/coverage.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import { coverageSentence, NOT_MARKED } from '../words/coverage.ts';
-import { ROOM_POINT_WORDS, roomActionWords, roomFoundWords } from '../words/room.ts';
+import {
+	ROOM_MADE_SAFE,
+	ROOM_POINT_WORDS,
+	roomActionWords,
+	roomFoundWords,
+	roomTag,
+	ROTARY_SCREWS
+} from '../words/room.ts';
 import type { CautionLine, JobGroup, JobRow, PrintFormat } from './model.ts';
 
 /** The findings of the compressor room as a group of jobs; nothing when nothing was found. */
-export function roomGroup(survey: Survey, roundId: string, format: PrintFormat): JobGroup[] {
-	const findings = roomFindings(survey, roundId);
+export function roomGroup(findings: readonly RoomFinding[], format: PrintFormat): JobGroup[] {
 	if (findings.length === 0) return [];
 	const open = findings.filter(({ done }) => !done).length;
 	return [
 		{
 			heading: 'Compressor room',
-			valve: 'Lock the machine off, let it cool, vent it to zero',
+			valve: ROOM_MADE_SAFE,
 			valveKnown: false,
-			facts: ['Rotary screw machines: leave them to their service engineer'],
+			facts: [ROTARY_SCREWS],
 			jobCount: `${format.count(open)} of ${format.count(findings.length)} to do`,
 			costPerYear: '',
 			steps: boxes('Mains locked off', 'Cooled', 'Vented', 'Zero proved', 'Restored'),
@@ -41,15 +47,12 @@ export function walkedLines(survey: Survey, roundId: string, format: PrintFormat
 	];
 }
 
-function roomRow(
-	{ check, forEngineer, done, pinnedFirst, cautions }: RoomFinding,
-	index: number
-): JobRow {
+function roomRow({ check, number, forEngineer, done, pinnedFirst, cautions }: RoomFinding): JobRow {
 	const [first, ...rest] = cautions;
 	if (first === undefined) throw new RangeError(`room check ${check.id} has no caution`);
 	const flag = done ? 'Done' : pinnedFirst ? 'Do this first' : undefined;
 	return {
-		tag: `R${String(index + 1)}`,
+		tag: roomTag(number),
 		shape: done ? 'done' : pinnedFirst ? 'first' : 'open',
 		priority: pinnedFirst && !done ? 'first' : 'normal',
 		place: check.machine,
@@ -62,12 +65,16 @@ function roomRow(
 		costPerYear: '',
 		costOfWaiting: '',
 		...(check.note && { note: check.note }),
+		...(check.couldNot && { couldNot: check.couldNot }),
 		cautions: [line(first), ...rest.map(line)],
 		ticks: boxes('Locked off', 'Vented', 'Zero proved').concat({
 			label: 'Put right',
 			ticked: done
 		}),
-		values: check.mendedAt === undefined ? {} : { mendedOn: check.mendedAt.slice(0, 10) }
+		values: {
+			...(check.mendedAt !== undefined && { mendedOn: check.mendedAt.slice(0, 10) }),
+			...(check.couldNot && { couldNot: check.couldNot })
+		}
 	};
 }
 

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { afterEach, describe, expect, it } from 'vitest';
 import { CAUTION_RULES } from '#lib/core/mend/caution-rules.ts';
 import { depressuriseFirst } from '#lib/core/mend/cautions.ts';
-import { cautionText } from './cautions.ts';
+import { cautionInShort, cautionText } from './cautions.ts';
 import { cautions as german } from './de/cautions.ts';
 import { speak } from './language.ts';
 
@@ -33,4 +33,17 @@ describe('cautions in another language', () => {
 		const digest = createHash('sha256').update(english).digest('hex').slice(0, 16);
 		expect(digest).toBe('d8245cedc70c44e6');
 	});
+});
+
+it('[C1] says in short what each caution is about, in words of its own', () => {
+	const short = CAUTION_RULES.map(cautionInShort);
+	expect(new Set(short).size).toBe(CAUTION_RULES.length);
+	CAUTION_RULES.forEach(({ text }, index) => {
+		expect(short[index]?.length).toBeGreaterThan(0);
+		expect(short[index]?.length, text).toBeLessThan(text.length / 2);
+	});
+});
+
+it('a caution without short words is said whole', () => {
+	expect(cautionInShort({ id: 'C999', text: 'Do not.' })).toBe('Do not.');
 });

@@ -5,6 +5,8 @@ import { cautionsForRoom, type Caution } from './cautions.ts';
 /** Something found in the compressor room, as work to be done. */
 export interface RoomFinding {
 	readonly check: RoomCheck;
+	/** Its number on the list of the round, which no tick changes. */
+	readonly number: number;
 	/** A rotary screw machine: its service engineer puts it right. */
 	readonly forEngineer: boolean;
 	readonly done: boolean;
@@ -32,8 +34,9 @@ export function roomChecksOf(survey: Survey, roundId: string): RoomCheck[] {
 export function roomFindings(survey: Survey, roundId: string): RoomFinding[] {
 	return roomChecksOf(survey, roundId)
 		.filter(({ outcome }) => outcome === 'finding')
-		.map((check) => ({
+		.map((check, index) => ({
 			check,
+			number: index + 1,
 			forEngineer: check.rotaryScrew ?? false,
 			done: check.mendedAt !== undefined,
 			pinnedFirst: check.finding === 'drain-rust',

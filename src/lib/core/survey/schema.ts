@@ -257,6 +257,8 @@ export const RoomCheck = z.object({
 	note: Text.optional(),
 	checkedAt: Instant,
 	mendedAt: Instant.optional(),
+	/** Why what was found is not put right yet. */
+	couldNot: Text.optional(),
 	removed
 });
 export type RoomCheck = z.infer<typeof RoomCheck>;

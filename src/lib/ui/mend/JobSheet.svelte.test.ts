@@ -3,8 +3,11 @@ import { render } from 'vitest-browser-svelte';
 import { depressuriseFirst } from '#lib/core/mend/cautions.ts';
 import type { FixJob } from '#lib/core/mend/fix-list.ts';
 import { createFormat } from '#lib/words/format.ts';
+import { cautionInShort } from '#lib/words/cautions.ts';
 import { aJob } from './a-job.ts';
 import JobSheet from './JobSheet.svelte';
+import { printing } from './printing.svelte.ts';
+import type { Sought } from './sought.ts';
 
 const format = createFormat({
 	locale: 'en-GB',
@@ -16,7 +19,7 @@ function job(ticks: FixJob['ticks'], more: Partial<FixJob> = {}): FixJob {
 	return { ...aJob(), ticks, ...more };
 }
 
-async function show(of: FixJob) {
+async function show(of: FixJob, opened = true, sought?: Sought) {
 	const log = {
 		step: vi.fn(),
 		mended: vi.fn(),
@@ -32,15 +35,38 @@ async function show(of: FixJob) {
 		logged: { median: 12.5, count: 2 },
 		format,
 		href: '#leak',
-		log
+		log,
+		sought
 	});
+	if (opened) screen.container.querySelector('summary')?.click();
 	return { screen, log };
 }
 
-test('every caution of the job stands open beside it', async () => {
-	const { screen } = await show(job({}));
-	for (const { text } of job({}).cautions)
-		await expect.element(screen.getByText(text)).toBeVisible();
+test('[C1] the row names every caution in short; opened, each stands whole before anything can be ticked', async () => {
+	const { screen } = await show(job({}), false);
+	const { cautions } = job({});
+	expect(cautions.length).toBeGreaterThan(2);
+	const row = screen.getByRole('article').element();
+	for (const caution of cautions) expect(row.textContent).toContain(cautionInShort(caution));
+	expect(screen.container.querySelector('input')).toBeNull();
+	await screen.getByRole('heading').click();
+	for (const { text } of cautions) await expect.element(screen.getByText(text)).toBeVisible();
+	const last = screen.getByText(cautions.at(-1)?.text ?? '').element();
+	const tick = screen.getByLabelText('Mended', { exact: true }).element();
+	expect(last.compareDocumentPosition(tick)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+});
+
+test('[C1] on paper a folded job is open, with every caution whole', async () => {
+	const { screen } = await show(job({}), false);
+	printing.set(true);
+	for (const { text } of job({}).cautions) expect(screen.container.textContent).toContain(text);
+	printing.set(false);
+	expect(screen.container.textContent).not.toContain(job({}).cautions[0]?.text);
+});
+
+test('a job that somebody looks for opens itself', async () => {
+	const { screen } = await show(job({}), false, { leakId: 'leak-7' });
+	await expect.element(screen.getByLabelText('Mended', { exact: true })).toBeVisible();
 });
 
 test('mended can be ticked before the line is proved safe: the record is never held up', async () => {

@@ -1,3 +1,4 @@
+import { depressuriseFirst, type Caution } from '#lib/core/mend/cautions.ts';
 import type { FixGroup, FixJob } from '#lib/core/mend/fix-list.ts';
 
 /** What makes a line safe to open, in the order of the work. */
@@ -26,4 +27,21 @@ export function stepState(group: Pick<FixGroup, 'jobs'>, step: SafeStep): 'all' 
 	const jobs = jobsOfStep(group);
 	const ticked = jobs.filter(({ ticks }) => ticks[step] === true).length;
 	return ticked === 0 ? 'none' : ticked === jobs.length ? 'all' : 'some';
+}
+
+/**
+ * The cautions that stand once over the jobs of a section: the section's own, behind those that every job in it
+ * carries; of a single job only the first one. Each job keeps all of its own all the same.
+ */
+export function commonCautions({
+	jobs,
+	cautions
+}: Pick<FixGroup, 'jobs' | 'cautions'>): readonly Caution[] {
+	const [first, ...rest] = jobs;
+	const shared = (first?.cautions ?? []).filter(({ id }) =>
+		rest.length === 0
+			? id === depressuriseFirst().id
+			: rest.every((job) => job.cautions.some((caution) => caution.id === id))
+	);
+	return [...new Map([...shared, ...cautions].map((caution) => [caution.id, caution])).values()];
 }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { FixJob } from '#lib/core/mend/fix-list.ts';
 import { aJob } from './a-job.ts';
-import { jobsOfStep, stepsNotTicked, stepState } from './job-steps.ts';
+import { sectionCautions } from '#lib/core/mend/cautions.ts';
+import { commonCautions, jobsOfStep, stepsNotTicked, stepState } from './job-steps.ts';
 import { StandingOrder } from './standing-order.ts';
 
 function job(tag: number, done: boolean, ticks: FixJob['ticks']): FixJob {
@@ -28,6 +29,24 @@ describe('the steps that make a section safe', () => {
 	test('that nobody ticked are named, so that the caution can say which', () => {
 		expect(stepsNotTicked(open)).toEqual(['zeroProved']);
 		expect(stepsNotTicked(mended)).toEqual(['isolated', 'vented', 'zeroProved']);
+	});
+});
+
+describe('the cautions over the jobs of a section', () => {
+	const section = sectionCautions({ valve: 'V1' });
+	const ids = (jobs: FixJob[]) => commonCautions({ jobs, cautions: section }).map(({ id }) => id);
+	const hose = job(1, false, {});
+	const [c1, c9] = hose.cautions;
+	const other = { ...hose, cautions: [c1, c9].flatMap((caution) => caution ?? []) };
+
+	test('[C1] are those that each job carries, and the section’s own, once each', () => {
+		expect(ids([hose, other])).toEqual(['C1', 'C9', ...section.map(({ id }) => id)]);
+		expect(new Set(ids([hose, hose])).size).toBe(ids([hose, hose]).length);
+		expect(ids([hose, hose])).toEqual(expect.arrayContaining(hose.cautions.map(({ id }) => id)));
+	});
+
+	test('[C1] over a single job: the first one, and the section’s own', () => {
+		expect(ids([hose])).toEqual(['C1', ...section.map(({ id }) => id)]);
 	});
 });
 

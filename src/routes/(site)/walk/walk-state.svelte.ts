@@ -1,4 +1,3 @@
-import type { CommandBody } from '#lib/core/survey/command.ts';
 import { leaksInOrder, nextTag } from '#lib/core/survey/leak-state.ts';
 import { sectionAt } from '#lib/core/survey/plan-geometry.ts';
 import type { Leak, Photo, PlanPoint } from '#lib/core/survey/schema.ts';
@@ -7,6 +6,7 @@ import { keepDraft, keptDraft } from '#lib/session/draft-keeper.ts';
 import { newId, now } from '#lib/session/identity.ts';
 import { draftAfter, leakOf, type LeakDraft } from '#lib/ui/walk/leak-draft.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
+import { photoTaken } from '../photo-taken.ts';
 import type { SiteContext } from '../site-context.ts';
 import { KeptDraft } from './kept-draft.ts';
 
@@ -121,7 +121,8 @@ export class Walk {
 		const { draft, draftPhotos } = this;
 		if (!draft) return false;
 		const leak = this.#leakOf(draft, this.#draftId);
-		const photos = draftPhotos.map((photo) => this.#addPhoto(leak.id, photo, 'leak'));
+		const { roundId } = this.#site.open;
+		const photos = draftPhotos.map((photo) => photoTaken(leak.id, roundId, photo, 'leak'));
 		const done = this.#site.open.doAll([{ kind: 'add-leak', leak }, ...photos], draftPhotos);
 		if (!done.ok) {
 			this.said = refusalSentence(done.error);
@@ -189,7 +190,9 @@ export class Walk {
 			if (!shrunk.ok) this.photoRefused = refusalSentence(shrunk.error);
 			else if (leakId === undefined) this.draftPhotos = [...this.draftPhotos, shrunk.value];
 			else {
-				const done = this.#site.open.do(this.#addPhoto(leakId, shrunk.value, of), [shrunk.value]);
+				const { roundId } = this.#site.open;
+				const body = photoTaken(leakId, roundId, shrunk.value, of);
+				const done = this.#site.open.do(body, [shrunk.value]);
 				if (!done.ok) this.photoRefused = refusalSentence(done.error);
 			}
 		}
@@ -199,12 +202,5 @@ export class Walk {
 	#leakOf(draft: LeakDraft, id: string): Leak {
 		const { roundId } = this.#site.open;
 		return leakOf(draft, { id, tag: this.tag, roundId, at: now() });
-	}
-
-	#addPhoto(leakId: string, photo: ShrunkPhoto, of: Photo['of']): CommandBody {
-		const { bytes: _, ...image } = photo;
-		const { roundId } = this.#site.open;
-		const taken = { id: newId('photo'), image, roundId, of, takenAt: now() };
-		return { kind: 'add-photo', leakId, photo: taken };
 	}
 }
