@@ -106,7 +106,7 @@ test('work orders take the site’s own headings and words, and refuse what has 
 	await page.getByText('For a spreadsheet or another system').click();
 	const table = text(await downloadOf(page, 'As work orders (CSV)'));
 	expect(table.split('\r\n')[0]).toBe(
-		'"Number","WO purpose","Asset","Location","Type","Priority","Status","Due","Cost","Description"'
+		'"Number","WO purpose","Asset","Location","Type","Priority","Status","Due","Cost","Photo","Description"'
 	);
 	expect(table).toContain('2 - Soon');
 });

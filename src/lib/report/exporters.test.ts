@@ -1,3 +1,4 @@
+import { unzipSync } from 'fflate';
 import readWorkbook from 'read-excel-file/node';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
@@ -37,6 +38,10 @@ const readers: Record<ExportKind, Reader> = {
 				.join(' ')
 	},
 	workOrders: { read: text, takes: ({ shape }) => shape !== 'done' },
+	workOrderPack: {
+		read: (bytes) => text(unzipSync(bytes)['work-orders.csv'] ?? new Uint8Array()),
+		takes: ({ shape }) => shape !== 'done'
+	},
 	calendar: {
 		read: async (bytes) =>
 			new ICAL.Component(ICAL.parse(await text(bytes)) as unknown[])

@@ -13,6 +13,8 @@ export interface ExportSettings {
 	readonly planImages: ReadonlyMap<string, PlanImage>;
 	/** Small pictures of jobs: photographs by SHA-256, cuts of plans by the key of the spot. */
 	readonly photos?: ReadonlyMap<string, PlanImage> | undefined;
+	/** Photos as they were kept, by SHA-256: for what packs them. */
+	readonly originals?: ((sha256: string) => Promise<Uint8Array | undefined>) | undefined;
 	/** Fetched only by what prints: `loadPdfFonts` in the browser, `readPdfFonts` in Node. */
 	readonly fonts: () => PdfFonts | Promise<PdfFonts>;
 	/** How the site's own system wants its work orders. */
@@ -83,6 +85,15 @@ export const FIX_LIST_EXPORTERS = {
 			const { workOrderCsv } = await import('./work-orders.ts');
 			const text = workOrderCsv(model, workOrders);
 			return text.ok ? ok(utf8(text.value)) : text;
+		}
+	},
+	workOrderPack: {
+		fileName: 'work-orders',
+		fileEnding: 'zip',
+		mediaType: 'application/zip',
+		async build(model, { workOrders, originals = () => Promise.resolve(undefined) }) {
+			const { workOrderPack } = await import('./work-order-pack.ts');
+			return workOrderPack(model, workOrders, originals);
 		}
 	},
 	calendar: {

@@ -15,6 +15,7 @@ import {
 import { windowsInOrder } from '../core/mend/plan/windows.ts';
 import { roomFindings } from '../core/mend/room-findings.ts';
 import { priorities, type Priority } from '../core/mend/priority.ts';
+import { blobPath } from '../core/survey/blob-kinds.ts';
 import { find } from '../core/survey/ids.ts';
 import { hoursBetween } from '../core/survey/instants.ts';
 import type { Survey } from '../core/survey/schema.ts';
@@ -261,7 +262,14 @@ function photoOf(survey: Survey, job: FixJob): JobPhoto | undefined {
 		.filter(({ of, removed }) => of === 'leak' && !removed)
 		.sort((a, b) => hoursBetween(b.takenAt, a.takenAt));
 	const image = photos[0]?.image;
-	return image && { sha256: image.sha256, widthPx: image.widthPx, heightPx: image.heightPx };
+	return (
+		image && {
+			sha256: image.sha256,
+			path: blobPath(image),
+			widthPx: image.widthPx,
+			heightPx: image.heightPx
+		}
+	);
 }
 
 function pinsOf(jobs: readonly FixJob[]): PinToPrint[] {

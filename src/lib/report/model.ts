@@ -86,6 +86,8 @@ export interface JobValues {
 /** The picture of a job, as it is named in the survey and drawn beside it. */
 export interface JobPhoto {
 	readonly sha256: string;
+	/** What it is called in the survey file, and in a pack of work orders. */
+	readonly path: string;
 	readonly widthPx: number;
 	readonly heightPx: number;
 }

@@ -1,9 +1,13 @@
+import { unzipSync } from 'fflate';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { planned, sampleModel, sampleSurvey } from '../../../tests/report/sample.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import { refusalSentence } from '../words/refusals.ts';
+import { workOrderPack } from './work-order-pack.ts';
 import { workOrderCsv, type WorkOrderStyle } from './work-orders.ts';
+
+const column = (heading: string, field: string) => ({ heading, field });
 
 function read(survey: Survey, style?: WorkOrderStyle) {
 	const model = sampleModel(survey);
@@ -24,7 +28,7 @@ describe('work orders', () => {
 	it('one row per open repair under a header that never changes (pinned)', () => {
 		const { data, fields, open } = read(planned(sampleSurvey(40)));
 		expect(fields).toEqual(
-			'Number,Title,Asset,Location,Type,Priority,Status,Due,Cost,Description'.split(',')
+			'Number,Title,Asset,Location,Type,Priority,Status,Due,Cost,Photo,Description'.split(',')
 		);
 		expect(data).toHaveLength(open.length);
 		expect(data.map(({ Asset }) => Asset)).toEqual(open.map(({ group }) => group.heading));
@@ -85,6 +89,68 @@ describe('work orders', () => {
 			'Safety',
 			'Target Date'
 		]);
+	});
+
+	it('two saved maps make two different files of the same repairs', () => {
+		const one = { columns: [column('WO', 'number'), column('Details', 'description')] };
+		const other = {
+			columns: [
+				column('Text', 'description'),
+				column('Asset tag', 'asset'),
+				column('No.', 'number')
+			],
+			priorities: { first: '1', high: '2', normal: '3', low: '4' }
+		};
+		const [first, second] = [read(sampleSurvey(20), one), read(sampleSurvey(20), other)];
+		expect(first.fields).toEqual(['WO', 'Details']);
+		expect(second.fields).toEqual(['Text', 'Asset tag', 'No.']);
+		expect(second.data.map((row) => [row['No.'], row['Text']])).toEqual(
+			first.data.map((row) => [row['WO'], row['Details']])
+		);
+	});
+
+	it('a repair with a photo names its file, which the pack holds under that name', async () => {
+		const survey = sampleSurvey(3);
+		const sha256 = 'b'.repeat(64);
+		const image = { sha256, mediaType: 'image/jpeg', widthPx: 800, heightPx: 600 };
+		const photo = {
+			id: 'p',
+			image,
+			roundId: 'round-1',
+			of: 'leak' as const,
+			takenAt: '2026-03-02T09:00:00Z'
+		};
+		const leak = { ...survey.leaks['leak-2'], photos: { p: photo } } as Survey['leaks'][''];
+		const pictured = { ...survey, leaks: { ...survey.leaks, 'leak-2': leak } };
+		const path = `blobs/${sha256}.jpg`;
+		expect(
+			read(pictured)
+				.data.map(({ Photo }) => Photo)
+				.sort()
+		).toEqual(['', '', path]);
+
+		const bytes = new Uint8Array([255, 216, 255, 217]);
+		const asked: string[] = [];
+		const pack = await workOrderPack(sampleModel(pictured), undefined, (name) => {
+			asked.push(name);
+			return Promise.resolve(bytes);
+		});
+		if (!pack.ok) throw new Error(pack.error.code);
+		const entries = unzipSync(pack.value);
+		expect(asked).toEqual([sha256]);
+		expect(Object.keys(entries)).toEqual(['work-orders.csv', path]);
+		expect(entries[path]).toEqual(bytes);
+
+		const absent = await workOrderPack(sampleModel(pictured), undefined, () =>
+			Promise.resolve(undefined)
+		);
+		expect(absent.ok && Object.keys(unzipSync(absent.value))).toEqual(['work-orders.csv']);
+		const refused = await workOrderPack(
+			sampleModel(pictured),
+			{ columns: [column('Title', 'title')] },
+			() => Promise.resolve(bytes)
+		);
+		expect(refused.ok ? '' : refused.error.code).toBe('work-order-without-cautions');
 	});
 
 	it('texts stay texts in a spreadsheet', () => {

@@ -95,6 +95,7 @@ const FIELD: Readonly<Record<WorkOrderField, (order: Order) => string | number |
 	part: ({ row }) => row.part,
 	action: ({ row }) => row.action,
 	site: ({ model }) => model.site,
+	photo: ({ row }) => row.photo?.path,
 	description
 };
 

@@ -1,4 +1,4 @@
-import { knownMediaType } from '#lib/storage/file/blob-kinds.ts';
+import { knownMediaType } from '#lib/core/survey/blob-kinds.ts';
 import type { StoredBlob } from '#lib/storage/file/write-survey-file.ts';
 
 /** Addresses under which a page can show stored pictures: one for each, until they are given back. */

@@ -2,7 +2,7 @@ import type { Command } from '#lib/core/survey/command.ts';
 import { fold, sortLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
-import { blobOfPath, knownMediaType } from './blob-kinds.ts';
+import { blobOfPath, knownMediaType } from '#lib/core/survey/blob-kinds.ts';
 import { decodeText, parseJson } from './json-text.ts';
 import { MAX_BLOB_BYTES, MAX_FILE_BYTES, MAX_TEXT_BYTES } from './limits.ts';
 import {

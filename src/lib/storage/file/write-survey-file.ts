@@ -2,7 +2,7 @@ import { zipSync, type Zippable } from 'fflate';
 import type { Command } from '#lib/core/survey/command.ts';
 import { sortLog, type Quarantined } from '#lib/core/survey/log.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
-import { blobPath } from './blob-kinds.ts';
+import { blobPath } from '#lib/core/survey/blob-kinds.ts';
 import { orderedJson } from './json-text.ts';
 import {
 	FORMAT,

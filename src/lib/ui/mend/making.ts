@@ -4,7 +4,7 @@ export type Paper = 'a4' | 'a3' | 'letter';
 export type Printable = 'pdf' | 'tags';
 
 /** What is made at once. */
-export type TableKind = 'xlsx' | 'csv' | 'workOrders' | 'calendar';
+export type TableKind = 'xlsx' | 'csv' | 'workOrders' | 'workOrderPack' | 'calendar';
 
 /** Where the making of a print stands. */
 export type Making =

@@ -33,6 +33,7 @@ export const mending: Catalogue['mending'] = {
 		part: 'Bauteil',
 		action: 'Maßnahme',
 		site: 'Standort',
+		photo: 'Foto: seine Datei im Paket und in der Erhebungsdatei',
 		description: 'Beschreibung mit den Sicherheitshinweisen'
 	},
 	workOrderHeadings: {
@@ -45,6 +46,7 @@ export const mending: Catalogue['mending'] = {
 		status: 'Status',
 		due: 'Fällig',
 		cost: 'Kosten',
+		photo: 'Foto',
 		description: 'Beschreibung'
 	},
 	priorities: { first: 'Zuerst', high: 'Hoch', normal: 'Normal', low: 'Niedrig' }

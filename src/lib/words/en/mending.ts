@@ -36,6 +36,7 @@ export const mending = {
 		part: 'Part',
 		action: 'Action',
 		site: 'Site',
+		photo: 'Photo: its file in the pack and in the survey file',
 		description: 'Description, with the cautions'
 	},
 	/** Headings of the columns that a site begins with. */
@@ -49,6 +50,7 @@ export const mending = {
 		status: 'Status',
 		due: 'Due',
 		cost: 'Cost',
+		photo: 'Photo',
 		description: 'Description'
 	},
 	priorities: {

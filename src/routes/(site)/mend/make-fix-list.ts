@@ -87,6 +87,7 @@ export async function makeTable(source: Source, what: TableKind): Promise<Result
 		paper: 'a4',
 		planImages: new Map(),
 		fonts: loadPdfFonts,
+		originals: (sha256) => originalOf(source.open, sha256),
 		workOrders: { columns, priorities }
 	});
 	return bytes.ok ? ok(namedFile(source.open, bytes.value, exporters[what])) : bytes;
@@ -105,6 +106,13 @@ async function gather(source: Source) {
 		printedAt: now()
 	});
 	return { model, exporters, loadPdfFonts };
+}
+
+async function originalOf(open: OpenSurvey, sha256: string): Promise<Uint8Array | undefined> {
+	const address = await open.blobUrl(sha256);
+	return address === undefined
+		? undefined
+		: new Uint8Array(await (await fetch(address)).arrayBuffer());
 }
 
 export async function pictureOf(
