@@ -9,7 +9,7 @@ import type { JobPhoto, PrintFormat } from './model.ts';
 import type { Shower } from './savings-show.ts';
 
 /** A picture of one side, as it is named in the survey, with what stands under it. */
-export interface SidePhoto extends JobPhoto {
+export interface SidePhoto extends Omit<JobPhoto, 'path'> {
 	readonly caption: string;
 	/** For those who do not see it. */
 	readonly alt: string;
