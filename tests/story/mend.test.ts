@@ -53,7 +53,9 @@ describe('the list of work in the hand', () => {
 		await goTo(page, 'Walk');
 		await page.getByRole('link', { name: /compressor room/i }).click();
 		await page.getByRole('heading', { level: 1, name: 'Compressor room' }).waitFor();
-		await page.getByLabel(/machine or tank$/).fill('Piston machine in the workshop');
+		await page
+			.getByRole('textbox', { name: /machine or tank/ })
+			.fill('Piston machine in the workshop');
 		await page.getByRole('button', { name: 'Add it' }).click();
 		await page.getByRole('heading', { level: 2, name: 'Piston machine in the workshop' }).waitFor();
 		await page.getByRole('radio', { name: 'Dirty', exact: true }).check();

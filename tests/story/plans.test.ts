@@ -91,7 +91,7 @@ for (const [width, viewport] of [
 		await page.getByText(/The plan is 60(\.\d)? m wide and 42\.\d m high/).waitFor();
 
 		const draw = page.getByRole('button', { name: /^Draw / }).first();
-		const section = ((await draw.getAttribute('aria-label')) ?? '').replace('Draw ', '');
+		const section = ((await draw.getAttribute('aria-label')) ?? '').replace('Draw it: ', '');
 		await draw.click();
 		for (const [x, y] of [
 			[0.1, 0.2],
@@ -103,7 +103,7 @@ for (const [width, viewport] of [
 		await look(page, `plan outline ${width}`);
 		await page.getByRole('button', { name: 'Finish the outline' }).click();
 		await page.getByText(/drawn, 76\d m²/).waitFor();
-		await page.getByRole('button', { name: `Place the valve of ${section}` }).click();
+		await page.getByRole('button', { name: `Place valve of ${section}` }).click();
 		await tapPlan(page, 0.15, 0.3);
 		await page.getByText(', valve shown').waitFor();
 		await look(page, `plan desk ${width}`);

@@ -2,7 +2,6 @@ import type { Catalogue } from '../catalogue.ts';
 
 export const help: Catalogue['help'] = {
 	guide: 'So arbeiten Sie mit Airtally',
-	guideLink: 'Anleitung und Feldkarte',
 	method: 'So wird gerechnet',
 	card: 'Feldkarte zum Drucken',
 	about: (place) => `Hilfe: ${place}`,

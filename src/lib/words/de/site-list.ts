@@ -20,6 +20,7 @@ export const siteList: Catalogue['siteList'] = {
 	drop: 'Erfassungsdatei irgendwo ablegen',
 	refusedFile: (file, why) => `${file}: ${why}`,
 
+	guide: 'Anleitung und Feldkarte',
 	light: 'Hell, bei Sonne',
 	dark: 'Dunkel, fürs Büro',
 

@@ -1,7 +1,6 @@
 /** The guide, the field card, and the way to them. */
 export const help = {
 	guide: 'How to use Airtally',
-	guideLink: 'Guide and field card',
 	method: 'How the figures are computed',
 	card: 'Field card to print',
 	about: (place: string) => `Help: ${place}`,

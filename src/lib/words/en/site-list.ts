@@ -19,6 +19,7 @@ export const siteList = {
 	drop: 'Drop the survey file anywhere',
 	refusedFile: (file: string, why: string) => `${file}: ${why}`,
 
+	guide: 'Guide and field card',
 	light: 'Light, for glare',
 	dark: 'Dark, for the office',
 
