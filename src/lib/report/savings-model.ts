@@ -196,7 +196,7 @@ function figuresOf(
 		label: string,
 		value: number | undefined,
 		range: Spread | undefined,
-		text: (value: number) => string
+		text: (value: number, beside?: number) => string
 	): Figure => ({
 		label,
 		value: value === undefined ? 'not known' : text(value),

@@ -36,9 +36,10 @@ export function shower({ terms }: Comparison, format: PrintFormat): Shower {
 /** The ends of an interval claim two digits. */
 export function rangeText(
 	{ low, high }: Pick<Spread, 'low' | 'high'>,
-	text: (value: number) => string
+	text: (value: number, beside: number) => string
 ): string {
-	const two = (value: number) => text(value === 0 ? 0 : Number(value.toPrecision(2)));
+	const larger = Math.max(Math.abs(low), Math.abs(high));
+	const two = (value: number) => text(value === 0 ? 0 : Number(value.toPrecision(2)), larger);
 	return `${two(low)} to ${two(high)}`;
 }
 

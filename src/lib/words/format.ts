@@ -126,12 +126,13 @@ export function createFormat(settings: FormatSettings) {
 				maximumFractionDigits: mostDigits
 			}).format(major),
 
-		energy: (kwh: number) =>
-			Math.abs(kwh) >= 1e5
+		/** Where it stands beside a larger one, such as in a range, it takes the unit of that. */
+		energy: (kwh: number, beside = kwh) =>
+			Math.abs(beside) >= 1e5
 				? withUnit(significant(kwh / 1000), 'MWh')
 				: withUnit(significant(kwh), 'kWh'),
-		carbon: (kg: number) =>
-			Math.abs(kg) >= 1e4 ? withUnit(significant(kg / 1000), 't') : withUnit(significant(kg), 'kg'),
+		carbon: (kg: number, beside = kg) =>
+			Math.abs(beside) >= 1e4 ? withUnit(significant(kg / 1000), 't') : withUnit(significant(kg), 'kg'),
 		flow: (m3PerS: number) =>
 			withUnit(
 				significant(fromSi('volumeFlow', units.flow, toSi('volumeFlow', 'm3/s', m3PerS))),

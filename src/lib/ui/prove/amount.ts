@@ -19,9 +19,15 @@ export function valueOf(amounts: Amounts, measure: ProveMeasure): number {
 	return amounts.freeAirM3PerS;
 }
 
-export function valueText(format: Format, measure: ProveMeasure, value: number): string {
+/** @param beside a larger value in the same range, whose unit it takes */
+export function valueText(
+	format: Format,
+	measure: ProveMeasure,
+	value: number,
+	beside = value
+): string {
 	if (measure === 'money') return format.money(value);
-	return measure === 'energy' ? format.energy(value) : format.flow(value);
+	return measure === 'energy' ? format.energy(value, beside) : format.flow(value);
 }
 
 /** `€ 7,100 to € 11,900`, or nothing where the measure has no interval. */
@@ -38,7 +44,8 @@ export function intervalText(
 				? spread?.energyKwhPerYear
 				: undefined;
 	if (!ends) return '';
-	const end = (value: number) => valueText(format, measure, rounded(value + shift));
+	const larger = Math.max(Math.abs(ends.low + shift), Math.abs(ends.high + shift));
+	const end = (value: number) => valueText(format, measure, rounded(value + shift), larger);
 	return `${end(ends.low)} to ${end(ends.high)}`;
 }
 
