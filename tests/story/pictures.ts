@@ -29,6 +29,8 @@ for (const [where, viewport] of [
 	await openDemo(page, server.url);
 	for (const place of PLACES) {
 		await goTo(page, place);
+		// The figures stand first; how sure they are is drawn a moment later.
+		if (place === 'Weigh') await page.getByText('How sure:').waitFor({ timeout: 60_000 });
 		await take(page, `${place.toLowerCase().replace(' ', '-')}-${where}`);
 	}
 	await goTo(page, 'Walk');

@@ -132,7 +132,9 @@ export function createFormat(settings: FormatSettings) {
 				? withUnit(significant(kwh / 1000), 'MWh')
 				: withUnit(significant(kwh), 'kWh'),
 		carbon: (kg: number, beside = kg) =>
-			Math.abs(beside) >= 1e4 ? withUnit(significant(kg / 1000), 't') : withUnit(significant(kg), 'kg'),
+			Math.abs(beside) >= 1e4
+				? withUnit(significant(kg / 1000), 't')
+				: withUnit(significant(kg), 'kg'),
 		flow: (m3PerS: number) =>
 			withUnit(
 				significant(fromSi('volumeFlow', units.flow, toSi('volumeFlow', 'm3/s', m3PerS))),
