@@ -2,15 +2,14 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { root, run } from './install.mjs';
-
-const SOURCES = ['src', 'static', 'survey-examples', 'package-lock.json', 'vite.config.ts'];
+import { MADE_OF } from './version.mjs';
 
 /** @returns {boolean} false when the build failed */
 export function build() {
 	const made = join(root, 'build', 'index.html');
 	if (existsSync(made)) {
 		const at = statSync(made).mtimeMs;
-		if (SOURCES.every((source) => newest(join(root, source)) < at)) return true;
+		if (MADE_OF.every((source) => newest(join(root, source)) < at)) return true;
 	}
 	console.error('Building the app …');
 	// A test runner that calls this has named its own environment; the app is built as it is served.

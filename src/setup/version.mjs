@@ -5,7 +5,8 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { root } from './install.mjs';
 
-const MADE_OF = ['src', 'static', 'survey-examples', 'package-lock.json', 'vite.config.ts'];
+/** What the app is built from. */
+export const MADE_OF = ['src', 'static', 'survey-examples', 'package-lock.json', 'vite.config.ts'];
 
 /** @returns {string} such as `0.1.0-3f9a2c41b07d` */
 export function versionName() {

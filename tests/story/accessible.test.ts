@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { DESK, freshProfile, goTo, launch, openDemo, PHONE, picture } from './browser.ts';
+import { DESK, freshProfile, goTo, launch, openDemo, PHONE, picture, overflow } from './browser.ts';
 import { photoWithPlace } from './photo-with-place.ts';
 
 const appUrl = inject('appUrl');
@@ -29,13 +29,6 @@ async function violations(page: Page): Promise<string[]> {
 		nodes.map(
 			({ target, failureSummary }) => `${id}: ${target.join(' ')} – ${failureSummary ?? ''}`
 		)
-	);
-}
-
-/** Nothing on the page sticks out of it sideways. */
-async function overflow(page: Page): Promise<number> {
-	return page.evaluate(
-		() => document.documentElement.scrollWidth - document.documentElement.clientWidth
 	);
 }
 

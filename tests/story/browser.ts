@@ -1,4 +1,5 @@
 import { mkdirSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { chromiumArgs, findChromium } from '../../src/setup/chromium.mjs';
 
@@ -54,6 +55,22 @@ export async function saved(page: Page): Promise<void> {
 		.getByRole('status')
 		.filter({ hasText: /^Saved$/ })
 		.waitFor();
+}
+
+/** By how many pixels the page sticks out sideways. */
+export function overflow(page: Page): Promise<number> {
+	return page.evaluate(
+		() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+	);
+}
+
+/** What breaks WCAG 2.2 AA on the page as it is now: rules, and the elements. The plan keeps its own colours. */
+export async function breaches(page: Page): Promise<[rule: string, elements: string[]][]> {
+	const { violations } = await new AxeBuilder({ page })
+		.withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
+		.exclude('.plan')
+		.analyze();
+	return violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]);
 }
 
 /** Keeps a picture for a person to look at, outside the repository's files. */

@@ -3,7 +3,16 @@ import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { readPdf } from '../report/read-pdf.ts';
-import { freshProfile, goTo, launch, openDemo, PHONE, picture, saved } from './browser.ts';
+import {
+	freshProfile,
+	goTo,
+	launch,
+	openDemo,
+	PHONE,
+	picture,
+	saved,
+	overflow
+} from './browser.ts';
 import { photoWithPlace } from './photo-with-place.ts';
 
 const appUrl = inject('appUrl');
@@ -78,10 +87,7 @@ async function onWalk(): Promise<Phone> {
 
 /** Nothing sticks out of the page sideways. */
 async function notSideways(page: Page): Promise<void> {
-	const over = await page.evaluate(
-		() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-	);
-	expect(over).toBeLessThanOrEqual(0);
+	expect(await overflow(page)).toBeLessThanOrEqual(0);
 }
 
 const count = (page: Page, leaks: number) =>

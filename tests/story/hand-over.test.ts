@@ -6,7 +6,17 @@ import readWorkbook from 'read-excel-file/node';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { readPdf } from '../report/read-pdf.ts';
-import { DESK, freshProfile, goTo, launch, openDemo, PHONE, picture, saved } from './browser.ts';
+import {
+	DESK,
+	freshProfile,
+	goTo,
+	launch,
+	openDemo,
+	PHONE,
+	picture,
+	saved,
+	overflow
+} from './browser.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -158,11 +168,7 @@ describe.each([
 		await page.getByRole('heading', { level: 1, name: /^Fix list/ }).waitFor();
 		const { violations } = await new AxeBuilder({ page }).analyze();
 		expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
-		expect(
-			await page.evaluate(
-				() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-			)
-		).toBeLessThanOrEqual(0);
+		expect(await overflow(page)).toBeLessThanOrEqual(0);
 		await picture(page, `fix list page ${where}`);
 		const { pages } = await readPdf(new Uint8Array(await page.pdf({ format: 'A4' })));
 		expect(pages.length).toBeGreaterThan(3);

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { readPdf } from '../report/read-pdf.ts';
-import { freshProfile, launch, PHONE, picture } from './browser.ts';
+import { freshProfile, launch, PHONE, picture, overflow } from './browser.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -38,10 +38,7 @@ test.for([
 		expect(new URL(page.url()).hash).toBe('#walk');
 		await page.getByRole('link', { name: /Field card to print|Feldkarte zum Drucken/ }).click();
 		await page.getByRole('heading', { level: 1, name: card }).waitFor();
-		const over = await page.evaluate(
-			() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-		);
-		expect(over).toBeLessThanOrEqual(0);
+		expect(await overflow(page)).toBeLessThanOrEqual(0);
 		await picture(page, `field-card-${locale}`);
 		const { pages } = await readPdf(
 			new Uint8Array(await page.pdf({ format: 'A4', preferCSSPageSize: true }))
