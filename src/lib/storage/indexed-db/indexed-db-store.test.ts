@@ -89,6 +89,16 @@ describe('what was written', () => {
 		other.close();
 	});
 
+	test('a picture that came as a part of a file is kept without the file', async () => {
+		const file = new Uint8Array(10_000);
+		file.set(bytes, 5000);
+		const cut = { ...picture, bytes: file.subarray(5000, 5000 + bytes.length) };
+		await given(store.write('site-1', { ...batch(), blobs: [cut] }));
+		const kept = await given(store.readBlob(picture.sha256));
+		expect(kept).toEqual(picture);
+		expect(kept?.bytes.buffer.byteLength).toBe(bytes.length);
+	});
+
 	test('twice is there once', async () => {
 		await given(store.write('site-1', batch()));
 		await given(store.write('site-1', batch()));

@@ -156,7 +156,9 @@ function writeBatch(
 			: null;
 		const fresh = batch.commands.filter((command) => !known?.has(String(keyOf(siteId, command))));
 		for (const command of fresh) inTransaction(log.put({ siteId, command }));
-		for (const blob of batch.blobs) inTransaction(transaction.objectStore('blobs').put(blob));
+		for (const blob of batch.blobs) {
+			inTransaction(transaction.objectStore('blobs').put(withOwnBytes(blob)));
+		}
 		for (const { sha256 } of blobsNamedBy(fresh)) {
 			inTransaction(transaction.objectStore('blobRefs').put({ siteId, sha256 }));
 		}
@@ -177,6 +179,12 @@ function writeBatch(
 		inTransaction(sites.put(row));
 		return null;
 	});
+}
+
+/** What is stored takes the whole buffer along that its bytes are a part of: of a file, all of it. */
+function withOwnBytes(blob: StoredBlob): StoredBlob {
+	const { bytes } = blob;
+	return bytes.byteLength === bytes.buffer.byteLength ? blob : { ...blob, bytes: bytes.slice() };
 }
 
 /** The keys from the first command of a batch to its last. */
