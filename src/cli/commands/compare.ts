@@ -9,7 +9,8 @@ import { fold, mergeLogs } from '#lib/core/survey/log.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import type { OpenedFile } from '#lib/storage/file/read-survey-file.ts';
-import { AGREEMENT_WORDS, BRIDGE_WORDS, FATE_WORDS, STRENGTHS_RULE } from '#lib/words/prove.ts';
+import { proof } from '#lib/words/proof.ts';
+import { AGREEMENT_WORDS, BRIDGE_WORDS, FATE_WORDS } from '#lib/words/prove.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
 import { command, type JsonKey, type Outcome } from '../command.ts';
 import { complain, type Answer } from '../complaint.ts';
@@ -280,7 +281,7 @@ function textOf(
 		'',
 		table(columns, bridge),
 		'',
-		STRENGTHS_RULE,
+		proof.strengthsRule,
 		table(columns, strengths),
 		measured.ok ? AGREEMENT_WORDS[measured.value.agreement] : refusalSentence(measured.error),
 		''

@@ -5,6 +5,7 @@ import { EVIDENCE_WORDS } from '../words/evidence.ts';
 import { PART_WORDS } from '../words/parts.ts';
 import { FATE_WORDS } from '../words/prove.ts';
 import { refusalSentence } from '../words/refusals.ts';
+import { savingsReport } from '../words/savings-report.ts';
 import type { JobPhoto, PrintFormat } from './model.ts';
 import type { Shower } from './savings-show.ts';
 
@@ -49,8 +50,8 @@ export function groupsOf(
 			show.text(here.reduce((total, leak) => total + (leak[side] ? show.of(leak[side]) : 0), 0));
 		return [
 			{
-				heading: `${FATE_WORDS[fate]}: ${format.count(here.length)}`,
-				sum: `${sum('before')} before, ${sum('after')} after`,
+				heading: savingsReport.group(FATE_WORDS[fate], format.count(here.length)),
+				sum: savingsReport.groupSum(sum('before'), sum('after')),
 				lines: here.map((leak) => evidenceLine(survey, leak, [before.id, after.id], show, format))
 			}
 		];
@@ -68,19 +69,19 @@ function evidenceLine(
 	const section = find(survey.sections, leak?.sectionId);
 	const seen = roundIds.map((id) => sightingWords(find(leak?.sightings ?? {}, id), format));
 	const mending = find(leak?.mendings ?? {}, roundIds[0]);
+	const words = savingsReport.seen;
 	return {
 		tag: String(tag),
 		fate: FATE_WORDS[fate],
 		what: leak ? PART_WORDS[leak.part] : '',
 		where: [leak?.place, section?.name].filter(Boolean).join(', '),
-		before: before ? show.value(before) : 'none known',
-		after: after ? show.value(after) : 'tight',
+		before: before ? show.value(before) : savingsReport.noneKnown,
+		after: after ? show.value(after) : savingsReport.tight,
 		evidence: [
 			seen[0],
-			mending?.mendedAt && `mended ${format.date(mending.mendedAt)}`,
-			mending?.reSoaped &&
-				(mending.reSoaped === 'tight' ? 'soaped tight' : 'soaped, still leaking'),
-			claimFailed && 'said to be mended, but it leaks',
+			mending?.mendedAt && words.mended(format.date(mending.mendedAt)),
+			mending?.reSoaped && (mending.reSoaped === 'tight' ? words.soapedTight : words.soapedLeaking),
+			claimFailed && words.claimFailed,
 			seen[1]
 		].filter((text): text is string => typeof text === 'string' && text !== ''),
 		photos: leak ? photosOf(leak, roundIds, format) : []
@@ -103,42 +104,56 @@ function photosOf(
 	const shown = (side: string, photo: Photo | undefined): SidePhoto[] => {
 		if (!photo) return [];
 		const { sha256, widthPx, heightPx } = photo.image;
-		const caption = `${side}, ${format.date(photo.takenAt)}`;
-		const about = photo.caption ?? PART_WORDS[leak.part];
-		return [{ sha256, widthPx, heightPx, caption, alt: `Leak ${leak.tag} ${caption}: ${about}` }];
+		const caption = savingsReport.caption(side, format.date(photo.takenAt));
+		const alt = savingsReport.photo(leak.tag, caption, photo.caption ?? PART_WORDS[leak.part]);
+		return [{ sha256, widthPx, heightPx, caption, alt }];
 	};
-	return [...shown('Before', before), ...shown('After', after)];
+	const { sides } = savingsReport;
+	return [...shown(sides.before, before), ...shown(sides.after, after)];
 }
 
 function sightingWords(sighting: Sighting | undefined, format: PrintFormat): string {
 	if (!sighting) return '';
 	const day = format.date(sighting.seenAt);
-	if (sighting.state === 'not-reached') return `${day} not reached`;
-	if (sighting.state === 'tight') return `${day} tight by soap`;
-	const how = sighting.evidence ? `, ${lowerFirst(EVIDENCE_WORDS[sighting.evidence.kind])}` : '';
-	return `${day} leaking${how}`;
+	const words = savingsReport.seen;
+	if (sighting.state === 'not-reached') return words.notReached(day);
+	if (sighting.state === 'tight') return words.tightBySoap(day);
+	return sighting.evidence
+		? words.leakingBy(day, EVIDENCE_WORDS[sighting.evidence.kind])
+		: words.leaking(day);
+}
+
+/** What was not looked at again: how many and how much, then each by itself. */
+export interface NotReached {
+	/** Empty when every stop was reached. */
+	readonly counts: readonly string[];
+	readonly lines: readonly string[];
 }
 
 export function notReachedOf(
 	survey: Survey,
 	{ leaks, notCompared }: Comparison,
-	show: Shower
-): string[] {
-	const placeOf = (leakId: string) => find(survey.leaks, leakId)?.place ?? 'place not written down';
-	return [
-		...leaks
-			.filter(({ fate }) => fate === 'not-reached' || fate === 'claimed')
-			.map(
-				({ tag, leakId, fate, after }) =>
-					`Leak ${String(tag)}, ${placeOf(leakId)}: ${show.value(after)} a year, counted as leaking${fate === 'claimed' ? ' although said to be mended' : ''}.`
-			),
-		...notCompared.map(
-			({ tag, leakId, refusal }) =>
-				`Leak ${String(tag)}, ${placeOf(leakId)}: left out on both sides. ${refusalSentence(refusal)}`
-		)
-	];
-}
-
-function lowerFirst(text: string): string {
-	return text.charAt(0).toLowerCase() + text.slice(1);
+	show: Shower,
+	format: PrintFormat
+): NotReached {
+	const words = savingsReport;
+	const placeOf = (leakId: string) => find(survey.leaks, leakId)?.place ?? words.noPlace;
+	const unseen = leaks.filter(({ fate }) => fate === 'not-reached' || fate === 'claimed');
+	const sum = unseen.reduce((total, { after }) => total + (after ? show.of(after) : 0), 0);
+	const counted = (count: number) => [count, format.count(count)] as const;
+	return {
+		counts: [
+			...(unseen.length > 0 ? [words.notReached(...counted(unseen.length), show.text(sum))] : []),
+			...(notCompared.length > 0 ? [words.leftOutToo(...counted(notCompared.length))] : [])
+		],
+		lines: [
+			...unseen.map(({ tag, leakId, fate, after }) => {
+				const say = fate === 'claimed' ? words.countedThoughClaimed : words.countedAsLeaking;
+				return say(String(tag), placeOf(leakId), show.value(after));
+			}),
+			...notCompared.map(({ tag, leakId, refusal }) =>
+				words.leftOut(String(tag), placeOf(leakId), refusalSentence(refusal))
+			)
+		]
+	};
 }

@@ -11,9 +11,12 @@ import { ACTION_WORDS, METHOD_WORDS } from '../words/actions.ts';
 import { EVIDENCE_WORDS } from '../words/evidence.ts';
 import { PART_WORDS } from '../words/parts.ts';
 import { ROUTINE_WORDS } from '../words/prove.ts';
+import { proof } from '../words/proof.ts';
 import { regrowthGrounds } from '../words/savings.ts';
+import { savingsReport } from '../words/savings-report.ts';
+import { signed } from '../words/signed.ts';
 import type { PrintFormat } from './model.ts';
-import { rangeText, signed, type Shower } from './savings-show.ts';
+import { rangeText, type Shower } from './savings-show.ts';
 
 /** One other reading of the evidence, and what would have been avoided by it. */
 export interface OtherwiseLine {
@@ -46,22 +49,22 @@ export function assumptionsOf(
 ): string[] {
 	const { method, after, conditionsKept, before } = comparison;
 	const prices = (after.conditions ?? survey).prices;
+	const words = savingsReport;
 	return [
-		`Both rounds stand under the conditions of ${after.name}: pressure, hours, supply, demand and prices.`,
-		conditionsKept
-			? `The conditions of ${before.name} were kept when it was closed.`
-			: `The conditions of ${before.name} were not kept, so no adjustment from them can be shown.`,
-		`Energy by the ${METHOD_WORDS[method]}.`,
-		'What nobody reached is counted as leaking by its last reading; a claim is not counted as saved.',
-		'What one method or one gauge gets wrong is the same in both rounds and cancels in the difference.',
-		'The interval is of the sizes of the leaks; prices and the supply are taken as known.',
-		'Payback sets all that was written down as spent on repairs against what soap has proved, undiscounted.',
+		words.conditionsOf(after.name),
+		conditionsKept ? words.conditionsKept(before.name) : words.conditionsNotKept(before.name),
+		words.energyBy(METHOD_WORDS[method]),
+		...words.assumptions,
 		...(prices.carbon
 			? [
-					`CO₂e: ${format.significant(prices.carbon.kgCo2ePerKwh)} kg for each kWh (${prices.carbon.source}, ${String(prices.carbon.year)}).`
+					words.carbon(
+						format.significant(prices.carbon.kgCo2ePerKwh),
+						prices.carbon.source,
+						String(prices.carbon.year)
+					)
 				]
 			: []),
-		'Rules V1 to V10 of METHOD.md.'
+		words.rules
 	];
 }
 
@@ -78,7 +81,7 @@ export function adjustmentsOf(
 		...routine.map(({ what, energyKwhPerYear, costMinorPerYear }) => ({
 			what: ROUTINE_WORDS[what],
 			size: size(energyKwhPerYear, costMinorPerYear),
-			reason: 'routine: put to the later round’s'
+			reason: savingsReport.routine
 		})),
 		...byHand.map(({ what, reason, energyKwhPerYear, costMinorPerYear }) => ({
 			what,
@@ -102,16 +105,7 @@ export function otherwiseOf(comparison: Comparison, show: Shower): OtherwiseLine
 }
 
 function otherwiseWords({ what, tag, evidence }: Otherwise): string {
-	switch (what) {
-		case 'claims-hold':
-			return 'Every claim proves to hold';
-		case 'not-reached-tight':
-			return 'What nobody reached is tight';
-		case 'largest-smaller':
-			return `Leak ${String(tag)}, the largest that is proved, was half as large as judged`;
-		case 'method-smaller':
-			return `All that was sized by “${evidence ? EVIDENCE_WORDS[evidence] : ''}” is a third smaller, in both rounds`;
-	}
+	return savingsReport.otherwise[what](String(tag), evidence ? EVIDENCE_WORDS[evidence] : '');
 }
 
 export function wouldChangeOf(
@@ -119,19 +113,12 @@ export function wouldChangeOf(
 	measured: Result<MeasuredSaving>,
 	show: Shower
 ): string[] {
+	const words = savingsReport;
 	return [
-		...(counts.claimed > 0
-			? [
-					`Soaping what is claimed would move up to ${show.value(terms.claimed)} a year from claimed to proved.`
-				]
-			: []),
-		...(counts['not-reached'] > 0
-			? [`${show.value(terms.notReached)} a year rests on leaks that nobody looked at again.`]
-			: []),
-		...(measured.ok
-			? []
-			: ['A system test in both rounds would measure the saving without any estimate of a size.']),
-		'A new price or new hours change both rounds alike, in proportion; a new reading of one leak changes its line alone.'
+		...(counts.claimed > 0 ? [words.soapClaimed(show.value(terms.claimed))] : []),
+		...(counts['not-reached'] > 0 ? [words.restsOnUnseen(show.value(terms.notReached))] : []),
+		...(measured.ok ? [] : [words.testBoth]),
+		words.bothAlike
 	];
 }
 
@@ -141,6 +128,7 @@ export function ratesOf(
 	spread: ComparisonSpread,
 	format: PrintFormat
 ): RateLines {
+	const words = savingsReport;
 	const growth = regrowth(comparison, spread);
 	const { all, kinds } = returnRates(survey);
 	const { costMinorPerYearPerYear: cost, energyKwhPerYearPerYear: energy } = growth;
@@ -155,14 +143,10 @@ export function ratesOf(
 	return {
 		sentences: [
 			...(rate
-				? [
-						`Left alone, ${text(Number(rate.value.toPrecision(2)))} more a year (90 %: ${rangeText(rate, text)}) comes back or opens with each year; a yearly round is worth about that much.`
-					]
+				? [words.leftAlone(text(Number(rate.value.toPrecision(2))), rangeText(rate, text))]
 				: []),
 			...(days && days.value < FAR_DAYS
-				? [
-						`Next round by ${dayAfter(days.value)} (${dayAfter(days.low)} to ${dayAfter(days.high)}): by then a quarter of what is held is lost again.`
-					]
+				? [words.nextRound(dayAfter(days.value), dayAfter(days.low), dayAfter(days.high))]
 				: []),
 			regrowthGrounds(growth, format)
 		],
@@ -170,9 +154,9 @@ export function ratesOf(
 			...kinds
 				.slice(0, KINDS)
 				.map((kind) =>
-					rateRow(`${PART_WORDS[kind.part]}: ${ACTION_WORDS[kind.action]}`, kind, format)
+					rateRow(words.kind(PART_WORDS[kind.part], ACTION_WORDS[kind.action]), kind, format)
 				),
-			...(all ? [rateRow('All', all, format)] : [])
+			...(all ? [rateRow(proof.rates.all, all, format)] : [])
 		]
 	};
 }
@@ -191,7 +175,7 @@ function rateRow(
 	const two = (value: number) => format.significant(value, 2);
 	return {
 		what,
-		back: `${format.count(returned)} of ${format.count(watched)}`,
-		perYear: `${two(perYear)} (${two(low)} to ${two(high)})`
+		back: proof.rates.ofWatched(format.count(returned), format.count(watched)),
+		perYear: proof.rates.perYear(two(perYear), two(low), two(high))
 	};
 }

@@ -6,11 +6,15 @@ import { payback, type Payback } from '../core/prove/payback.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import { ok, type Result } from '../core/units/result.ts';
 import type { Spread } from '../core/weigh/uncertainty/spread.ts';
+import { documentLanguage, type DocumentLanguage } from '../words/document-language.ts';
+import { proof } from '../words/proof.ts';
 import { AGREEMENT_WORDS, BRIDGE_WORDS } from '../words/prove.ts';
 import { refusalSentence } from '../words/refusals.ts';
-import { PAYBACK_UNKNOWN, paybackSentence, timeText } from '../words/savings.ts';
+import { paybackSentence, timeText } from '../words/savings.ts';
+import { savingsReport } from '../words/savings-report.ts';
+import { signed } from '../words/signed.ts';
 import type { Figure, PrintFormat } from './model.ts';
-import { groupsOf, notReachedOf, type EvidenceGroup } from './savings-evidence.ts';
+import { groupsOf, notReachedOf, type EvidenceGroup, type NotReached } from './savings-evidence.ts';
 import {
 	adjustmentsOf,
 	assumptionsOf,
@@ -44,7 +48,7 @@ export interface BridgeLine {
 /** The savings report as plain data: every number is text already. */
 export interface SavingsModel {
 	readonly title: string;
-	readonly language: 'en-GB';
+	readonly language: DocumentLanguage;
 	readonly site: string;
 	readonly rounds: string;
 	readonly printedOn: string;
@@ -60,7 +64,7 @@ export interface SavingsModel {
 	readonly rates: RateLines;
 	readonly adjustments: readonly AdjustmentLine[];
 	readonly groups: readonly EvidenceGroup[];
-	readonly notReached: readonly string[];
+	readonly notReached: NotReached;
 	readonly assumptions: readonly string[];
 	readonly wouldChange: readonly string[];
 }
@@ -88,23 +92,28 @@ export function savingsModel(
 	const show = shower(comparison, format);
 	const { before, after, terms } = comparison;
 	return ok({
-		title: 'Savings report',
-		language: 'en-GB',
+		title: savingsReport.title,
+		language: documentLanguage(),
 		site: survey.site.name,
-		rounds: `${before.name} (${format.date(before.startedAt)}) to ${after.name} (${format.date(after.startedAt)})`,
+		rounds: savingsReport.rounds(
+			before.name,
+			format.date(before.startedAt),
+			after.name,
+			format.date(after.startedAt)
+		),
 		printedOn: format.date(printedAt),
 		printedAt,
-		headline: `Proved by soap: ${show.value(terms.held)} a year, 90 % interval ${show.interval(spread.terms.held)}.`,
+		headline: savingsReport.headline(show.value(terms.held), show.interval(spread.terms.held)),
 		strengths: strengthsOf(comparison, spread, measured, show, format),
 		...(measured.ok && { agreement: AGREEMENT_WORDS[measured.value.agreement] }),
 		bridge: bridgeOf(comparison, show),
 		figures: [...figuresOf(comparison, spread, format), paybackFigure(paid, format)],
-		payback: paid ? paybackSentence(paid, format) : PAYBACK_UNKNOWN,
+		payback: paid ? paybackSentence(paid, format) : proof.payback.unknown,
 		otherwise: otherwiseOf(comparison, show),
 		rates: ratesOf(survey, comparison, spread, format),
 		adjustments: adjustmentsOf(comparison, format),
 		groups: groupsOf(survey, comparison, show, format),
-		notReached: notReachedOf(survey, comparison, show),
+		notReached: notReachedOf(survey, comparison, show, format),
 		assumptions: assumptionsOf(survey, comparison, format),
 		wouldChange: wouldChangeOf(comparison, measured, show)
 	});
@@ -117,7 +126,7 @@ function strengthsOf(
 	show: Shower,
 	format: PrintFormat
 ): StrengthLine[] {
-	const leaks = (count: number) => `${format.count(count)} ${count === 1 ? 'leak' : 'leaks'}`;
+	const names = proof.strengths;
 	const measuredMiddle = (found: MeasuredSaving) =>
 		show.text(
 			found.costMinorPerYear?.median ??
@@ -126,27 +135,27 @@ function strengthsOf(
 		);
 	return [
 		{
-			name: 'Claimed',
+			name: names.claimed,
 			value: show.value(terms.claimed),
 			interval: show.interval(spread.terms.claimed),
-			note: `${leaks(counts.claimed)} said to be mended, not soaped since`
+			note: proof.claimedNote(counts.claimed, format.count(counts.claimed))
 		},
 		{
-			name: 'Proved by soap',
+			name: names.proved,
 			value: show.value(terms.held),
 			interval: show.interval(spread.terms.held),
-			note: `${leaks(counts.held)} tight when last looked at`
+			note: proof.provedNote(counts.held, format.count(counts.held))
 		},
 		measured.ok
 			? {
-					name: 'Measured by system test',
+					name: names.measured,
 					value: measuredMiddle(measured.value),
 					interval: show.interval(measured.value),
-					note: `${measured.value.before.name}, then ${measured.value.after.name}`
+					note: savingsReport.tests(measured.value.before.name, measured.value.after.name)
 				}
 			: {
-					name: 'Measured by system test',
-					value: 'Not measured',
+					name: names.measured,
+					value: savingsReport.notMeasured,
 					interval: '',
 					note: refusalSentence(measured.error)
 				}
@@ -168,7 +177,7 @@ function bridgeOf({ terms }: Comparison, show: Shower): BridgeLine[] {
 		const change = to - from;
 		return {
 			label: BRIDGE_WORDS[term],
-			value: whole ? show.text(to) : `${change < 0 ? '−' : '+'} ${show.text(Math.abs(change))}`,
+			value: whole ? show.text(to) : signed(change, show.text),
 			from: from / widest,
 			to: to / widest,
 			kind: whole ? 'whole' : change < 0 ? 'less' : 'more'
@@ -199,21 +208,32 @@ function figuresOf(
 		text: (value: number, beside?: number) => string
 	): Figure => ({
 		label,
-		value: value === undefined ? 'not known' : text(value),
+		value: value === undefined ? savingsReport.notKnown : text(value),
 		...(range && { note: rangeText(range, text) })
 	});
 	const perKwh = energy && carbon !== undefined ? carbon / energy : 0;
 	return [
-		figure('Less energy a year', energy, moved(ends.energyKwhPerYear, shift.kwh), format.energy),
-		figure('Less money a year', cost, moved(ends.costMinorPerYear, shift.minor), format.money),
-		figure('Less CO₂e a year', carbon, moved(ends.co2KgPerYear, shift.kwh * perKwh), format.carbon)
+		figure(
+			savingsReport.lessEnergy,
+			energy,
+			moved(ends.energyKwhPerYear, shift.kwh),
+			format.energy
+		),
+		figure(savingsReport.lessMoney, cost, moved(ends.costMinorPerYear, shift.minor), format.money),
+		figure(
+			savingsReport.lessCarbon,
+			carbon,
+			moved(ends.co2KgPerYear, shift.kwh * perKwh),
+			format.carbon
+		)
 	];
 }
 
 function paybackFigure(paid: Payback | undefined, format: PrintFormat): Figure {
-	const label = 'Payback of the repairs';
-	if (paid?.years === undefined) return { label, value: 'not known' };
+	const label = savingsReport.payback;
+	if (paid?.years === undefined) return { label, value: savingsReport.notKnown };
 	const { years, low, high } = paid;
-	const ends = [low, high].map((end) => (end === undefined ? 'never' : timeText(end, format)));
-	return { label, value: timeText(years, format), note: ends.join(' to ') };
+	const end = (at: number | undefined) =>
+		at === undefined ? proof.payback.never : timeText(at, format);
+	return { label, value: timeText(years, format), note: proof.range(end(low), end(high)) };
 }

@@ -2,6 +2,8 @@ import type { Amounts } from '../core/prove/amounts.ts';
 import type { Comparison } from '../core/prove/compare.ts';
 import type { TermSpread } from '../core/prove/intervals.ts';
 import type { Spread } from '../core/weigh/uncertainty/spread.ts';
+import { proof } from '../words/proof.ts';
+import { savingsReport } from '../words/savings-report.ts';
 import type { PrintFormat } from './model.ts';
 
 export interface Shower {
@@ -28,7 +30,7 @@ export function shower({ terms }: Comparison, format: PrintFormat): Shower {
 		value: (amounts) => (amounts ? text(of(amounts)) : '–'),
 		interval: (spread) => {
 			const ends = money ? spread.costMinorPerYear : energy ? spread.energyKwhPerYear : undefined;
-			return ends ? rangeText(ends, text) : 'not known';
+			return ends ? rangeText(ends, text) : savingsReport.notKnown;
 		}
 	};
 }
@@ -40,9 +42,5 @@ export function rangeText(
 ): string {
 	const larger = Math.max(Math.abs(low), Math.abs(high));
 	const two = (value: number) => text(value === 0 ? 0 : Number(value.toPrecision(2)), larger);
-	return `${two(low)} to ${two(high)}`;
-}
-
-export function signed(value: number, text: (value: number) => string): string {
-	return `${value < 0 ? '−' : '+'} ${text(Math.abs(value))}`;
+	return proof.range(two(low), two(high));
 }

@@ -1,5 +1,7 @@
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
-import type { PrintingReply, PrintingRequest } from './printing.worker.ts';
+import { currentLanguage } from '#lib/words/language.ts';
+import { readerLocale } from '#lib/words/locale.ts';
+import type { PrintingReply, PrintingRequest, Reader } from './printing.worker.ts';
 
 export interface Printed {
 	readonly bytes: Uint8Array<ArrayBuffer>;
@@ -34,6 +36,7 @@ export function printBeside(
 			else if (data.kind === 'refused') finish({ ok: false, error: data.refusal });
 			else finish(ok({ bytes: data.bytes, missingGlyphs: data.missingGlyphs }));
 		};
-		worker.postMessage(request);
+		const reader: Reader = { language: currentLanguage(), locale: readerLocale() };
+		worker.postMessage({ request, reader });
 	});
 }

@@ -5,6 +5,7 @@ import type { ReportModel } from '#lib/report/model.ts';
 import { SAVINGS_EXPORTERS, type SavingsSettings } from '#lib/report/savings-exporters.ts';
 import type { SavingsModel } from '#lib/report/savings-model.ts';
 import type { PdfFonts } from '#lib/report/pdf/sheet.ts';
+import { speak, type Language } from '#lib/words/language.ts';
 
 /** What is asked of the worker: plain data and bytes. */
 export type PrintingRequest = FixListRequest | SavingsRequest;
@@ -23,6 +24,12 @@ interface SavingsRequest {
 	readonly fonts: PdfFonts;
 }
 
+/** Whom the pages are for: a worker begins in English, whatever the screen speaks. */
+export interface Reader {
+	readonly language: Language;
+	readonly locale: string | undefined;
+}
+
 export type PrintingReply =
 	| { readonly kind: 'progress'; readonly done: number }
 	| {
@@ -32,7 +39,8 @@ export type PrintingReply =
 	  }
 	| { readonly kind: 'refused'; readonly refusal: Refusal };
 
-async function answer(request: PrintingRequest): Promise<PrintingReply> {
+async function answer(request: PrintingRequest, reader: Reader): Promise<PrintingReply> {
+	await speak(reader.language, reader.locale);
 	const { model, fonts } = request;
 	const built = await build(request);
 	if (!built.ok) return { kind: 'refused', refusal: built.error };
@@ -50,8 +58,10 @@ async function build(request: PrintingRequest): Promise<Result<Uint8Array<ArrayB
 	return exporter.build(request.model, { ...request.settings, ...more });
 }
 
-addEventListener('message', (event: MessageEvent<PrintingRequest>) => {
-	answer(event.data).then(
+type Message = { readonly request: PrintingRequest; readonly reader: Reader };
+
+addEventListener('message', ({ data }: MessageEvent<Message>) => {
+	answer(data.request, data.reader).then(
 		(reply) => postMessage(reply, { transfer: reply.kind === 'done' ? [reply.bytes.buffer] : [] }),
 		() =>
 			postMessage({

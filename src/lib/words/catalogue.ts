@@ -11,6 +11,7 @@ import type { proof } from './en/proof.ts';
 import type { refusalParts } from './en/refusal-parts.ts';
 import type { cautions } from './en/cautions.ts';
 import type { refusals } from './en/refusals.ts';
+import type { savingsReport } from './en/savings-report.ts';
 import type { setUp } from './en/set-up.ts';
 import type { siteList } from './en/site-list.ts';
 import type { sums } from './en/sums.ts';
@@ -34,6 +35,7 @@ export interface Catalogue {
 	readonly refusalParts: typeof refusalParts;
 	readonly cautions: typeof cautions;
 	readonly refusals: typeof refusals;
+	readonly savingsReport: typeof savingsReport;
 	readonly setUp: typeof setUp;
 	readonly siteList: typeof siteList;
 	readonly sums: typeof sums;

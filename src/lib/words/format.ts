@@ -27,6 +27,9 @@ const UNIT_TEXT = {
 	in: 'in'
 } as const;
 
+/** Below zero with a true minus sign, wherever the locale puts it. */
+const minus = (text: string) => text.replace('-', '−');
+
 /** A space that does not break, between a number and its unit. */
 const THIN = '\u202f';
 
@@ -77,10 +80,12 @@ export function createFormat(settings: FormatSettings) {
 	}
 
 	function significant(value: number, count = 3): string {
-		return numberFormat({
-			maximumSignificantDigits: Math.abs(value) >= 10 ** count ? 21 : count,
-			maximumFractionDigits: 20
-		}).format(Math.abs(value) >= 10 ** count ? roundTo(value, count + 1) : value);
+		return minus(
+			numberFormat({
+				maximumSignificantDigits: Math.abs(value) >= 10 ** count ? 21 : count,
+				maximumFractionDigits: 20
+			}).format(Math.abs(value) >= 10 ** count ? roundTo(value, count + 1) : value)
+		);
 	}
 
 	const withUnit = (text: string, unit: string) => `${text}${THIN}${unit}`;
@@ -94,37 +99,41 @@ export function createFormat(settings: FormatSettings) {
 		},
 
 		/** A number with at most six decimals, grouped. */
-		number: (value: number) => plain.format(value),
+		number: (value: number) => minus(plain.format(value)),
 		/** A number to be edited: no grouping. */
 		editable: (value: number) => editable.format(value),
 		/** A number as a person typed it, refused rather than guessed when it can be read two ways. */
 		readNumber: (text: string): Result<number> => parseNumber(text, { decimal: decimalMark }),
-		count: (value: number) => whole.format(value),
+		count: (value: number) => minus(whole.format(value)),
 		/** Things said one after the other. */
 		list: (parts: readonly string[]) =>
 			new Intl.ListFormat(locale, { type: 'unit', style: 'long' }).format(parts),
 		/** A measured value, to so many significant digits. */
 		significant,
 		percent: (share: number, fractionDigits = 0) =>
-			numberFormat({ style: 'percent', maximumFractionDigits: fractionDigits }).format(share),
+			minus(
+				numberFormat({ style: 'percent', maximumFractionDigits: fractionDigits }).format(share)
+			),
 
 		/** Yearly sums: whole units of money from ten on, else to the cent. */
 		money: (minor: number) => {
 			const major = minor / 10 ** decimals;
-			return (Math.abs(major) >= 10 ? note : coin).format(major);
+			return minus((Math.abs(major) >= 10 ? note : coin).format(major));
 		},
 		/** To the last minor unit, for prices and for sums that must add up. */
-		moneyExact: (minor: number) => coin.format(minor / 10 ** decimals),
+		moneyExact: (minor: number) => minus(coin.format(minor / 10 ** decimals)),
 
 		/** A price in major units, to as many digits as it has; or a sum before it is rounded. */
 		price: (major: number, mostDigits = 6) =>
-			numberFormat({
-				style: 'currency',
-				currency,
-				currencyDisplay: 'narrowSymbol',
-				minimumFractionDigits: Math.min(decimals, mostDigits),
-				maximumFractionDigits: mostDigits
-			}).format(major),
+			minus(
+				numberFormat({
+					style: 'currency',
+					currency,
+					currencyDisplay: 'narrowSymbol',
+					minimumFractionDigits: Math.min(decimals, mostDigits),
+					maximumFractionDigits: mostDigits
+				}).format(major)
+			),
 
 		/** Where it stands beside a larger one, such as in a range, it takes the unit of that. */
 		energy: (kwh: number, beside = kwh) =>

@@ -5,6 +5,7 @@ import { german } from './de/index.ts';
 import { createFormat } from './format.ts';
 import { frame } from './frame.ts';
 import { currentLanguage, readerLanguage, speak } from './language.ts';
+import { signed } from './signed.ts';
 import { siteList } from './site-list.ts';
 
 afterEach(() => speak('en'));
@@ -34,6 +35,10 @@ describe('the language that is spoken', () => {
 		expect(format.number(1234.5)).toBe('1.234,5');
 		expect(format.readNumber('6,5')).toEqual({ ok: true, value: 6.5 });
 		expect(format.date('2026-05-03')).toBe('03.05.2026');
+		// One minus sign, alone or before a change, and what is shown can be typed.
+		expect(format.money(-1_097_200)).toBe('−10.972\u00a0€');
+		expect(signed(-1_097_200, format.money)).toBe(format.money(-1_097_200));
+		expect(format.readNumber(format.significant(-6.5))).toEqual({ ok: true, value: -6.5 });
 	});
 });
 

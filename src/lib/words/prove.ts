@@ -12,8 +12,5 @@ export const STANDING_WORDS = proof.standings;
 /** Whether what was found by walking and what the system shows belong together. */
 export const AGREEMENT_WORDS = proof.agreements;
 
-/** The rule of the three strengths, wherever they are shown. */
-export const STRENGTHS_RULE = proof.strengthsRule;
-
 /** The steps of the bridge, in words. */
 export const BRIDGE_WORDS = proof.bridge;

@@ -1,6 +1,7 @@
+import { savingsReport } from '../../words/savings-report.ts';
 import type { BridgeLine, SavingsModel } from '../savings-model.ts';
 import { BOLD, HEADING, RUNNING, TEXT, type Pages } from './savings-sheets.ts';
-import { MARGIN, type TextStyle } from './sheet.ts';
+import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
 
 const SITE: TextStyle = { size: 22, bold: true };
 const UNDER: TextStyle = { size: 11.5 };
@@ -10,36 +11,37 @@ const FIGURE: TextStyle = { size: 17, bold: true };
 
 /** For the manager: strengths, bridge, what it comes to, and how firmly it stands. */
 export function firstPage(pages: Pages, model: SavingsModel): void {
+	const words = savingsReport;
 	pages.write(model.site, SITE);
-	pages.write(`${model.rounds}  ·  printed ${model.printedOn}`, UNDER, 3);
+	pages.write(words.roundsPrinted(model.rounds, model.printedOn), UNDER, 3);
 	pages.write(model.headline, LEAD, 4);
-	pages.write('Three strengths, never added up', HEADING, 1.5);
+	pages.write(words.strengthsLead, HEADING, 1.5);
 	drawBoxes(
 		pages,
 		model.strengths.map(({ name, value, interval, note }) => ({
 			label: name,
 			value,
-			notes: [interval === '' ? '' : `90 %: ${interval}`, note].filter((text) => text !== '')
+			notes: [interval === '' ? '' : words.within(interval), note].filter((text) => text !== '')
 		}))
 	);
-	if (model.agreement) pages.write(`Proved beside measured: ${model.agreement}`, TEXT, 1);
+	if (model.agreement) pages.write(words.agreement(model.agreement), TEXT, 1);
 	pages.down += 3;
-	pages.write('From before to after, a year', HEADING, 2);
+	pages.write(words.bridge, HEADING, 2);
 	for (const bar of model.bridge) drawBar(pages, bar);
 	pages.down += 3;
-	pages.write('Less than before, at the same conditions', HEADING, 1.5);
+	pages.write(words.lessTitle, HEADING, 1.5);
 	drawBoxes(
 		pages,
 		model.figures.map(({ label, value, note }) => ({
 			label,
 			value,
-			notes: note === undefined ? [] : [`90 %: ${note}`]
+			notes: note === undefined ? [] : [words.within(note)]
 		}))
 	);
 	pages.write(model.payback, TEXT, 3);
-	pages.write('What would change the answer', HEADING, 1);
+	pages.write(words.otherwiseTitle, HEADING, 1);
 	pages.table(
-		['If', 'Less a year', 'Against this report'],
+		[words.if, words.lessAYear, words.againstThis],
 		model.otherwise.map(({ what, value, change }) => [what, value, change]),
 		38
 	);
@@ -58,23 +60,29 @@ function drawBoxes(pages: Pages, boxes: readonly FigureBox[]): void {
 	const laid = boxes.map(({ label, value, notes }) => ({
 		label,
 		value,
-		style: { ...FIGURE, size: FIGURE.size * Math.min(1, inner / sheet.textWidth(value, FIGURE)) },
+		name: fitted(sheet, label, LABEL, inner),
+		style: fitted(sheet, value, FIGURE, inner),
 		notes: notes.flatMap((note) => sheet.lines(note, RUNNING, inner))
 	}));
 	const most = Math.max(...laid.map(({ notes }) => notes.length));
 	const height =
 		6 + sheet.lineHeight(LABEL) + sheet.lineHeight(FIGURE) + most * sheet.lineHeight(RUNNING);
 	pages.room(height);
-	for (const [index, { label, value, style, notes }] of laid.entries()) {
+	for (const [index, { label, value, name, style, notes }] of laid.entries()) {
 		const x = MARGIN + index * each;
 		sheet.rect({ x, y: pages.down, width: each, height }, { mode: 'S', thickness: 0.5 });
 		let down = pages.down + 2.5;
-		down += sheet.write(label, x + 2.5, down, LABEL);
+		down += sheet.write(label, x + 2.5, down, name);
 		down += sheet.lineHeight(FIGURE) - sheet.lineHeight(style);
 		down += sheet.write(value, x + 2.5, down, style);
 		sheet.write(notes, x + 2.5, down, RUNNING);
 	}
 	pages.down += height + 2;
+}
+
+/** The style, as much smaller as the text needs to stay on one line. */
+function fitted(sheet: Sheet, text: string, style: TextStyle, width: number): TextStyle {
+	return { ...style, size: style.size * Math.min(1, width / sheet.textWidth(text, style)) };
 }
 
 const BAR = 6;

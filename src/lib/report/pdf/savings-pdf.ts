@@ -1,7 +1,8 @@
+import { savingsReport } from '../../words/savings-report.ts';
 import type { SavingsModel } from '../savings-model.ts';
 import { drawGroup, type Photos } from './savings-evidence-pages.ts';
 import { firstPage } from './savings-first-page.ts';
-import { Pages } from './savings-sheets.ts';
+import { BOLD, Pages } from './savings-sheets.ts';
 import { Sheet, type PaperName, type PdfFonts } from './sheet.ts';
 
 export interface SavingsAssets {
@@ -37,21 +38,23 @@ export function buildSavingsPdf(
 
 function evidence(pages: Pages, { groups }: SavingsModel, { photos }: SavingsAssets): void {
 	pages.turn();
-	pages.bookmark('Evidence by leak');
+	pages.bookmark(savingsReport.evidenceTitle);
 	for (const group of groups) drawGroup(pages, group, photos);
 }
 
 function notReached(pages: Pages, model: SavingsModel): void {
-	pages.heading('Not reached', 20);
-	pages.list(model.notReached, 'Every stop was reached.');
+	const { counts, lines } = model.notReached;
+	pages.heading(savingsReport.notReachedTitle, 20);
+	for (const count of counts) pages.write(count, BOLD, 1);
+	pages.list(lines, savingsReport.everyReached);
 }
 
 function rates(pages: Pages, { rates: { sentences, rows } }: SavingsModel): void {
-	pages.heading('How fast it comes back', 40);
+	pages.heading(savingsReport.ratesTitle, 40);
 	pages.list(sentences, '');
 	if (rows.length === 0) return;
 	pages.table(
-		['Joints proved tight and looked at again', 'Back', 'A year, each (90 %)'],
+		[savingsReport.joints, savingsReport.back, savingsReport.each],
 		rows.map(({ what, back, perYear }) => [what, back, perYear]),
 		40
 	);
@@ -59,13 +62,13 @@ function rates(pages: Pages, { rates: { sentences, rows } }: SavingsModel): void
 }
 
 function grounds(pages: Pages, model: SavingsModel): void {
-	pages.heading('Made the same', 20);
+	pages.heading(savingsReport.adjustedTitle, 20);
 	pages.list(
-		model.adjustments.map(({ what, size, reason }) => `${what}: ${size} a year (${reason}).`),
-		'Nothing was adjusted.'
+		model.adjustments.map(({ what, size, reason }) => savingsReport.adjusted(what, size, reason)),
+		savingsReport.nothingAdjusted
 	);
-	pages.heading('What this rests on', 30);
+	pages.heading(savingsReport.restsTitle, 30);
 	pages.list(model.assumptions, '');
-	pages.heading('What would move it', 20);
+	pages.heading(savingsReport.wouldMove, 20);
 	pages.list(model.wouldChange, '');
 }

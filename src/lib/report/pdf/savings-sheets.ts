@@ -1,3 +1,4 @@
+import { savingsReport } from '../../words/savings-report.ts';
 import type { SavingsModel } from '../savings-model.ts';
 import { drawPageNumber } from './furniture.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
@@ -98,7 +99,7 @@ export class Pages {
 			this.sheet.doc.setPage(page);
 			drawPageNumber(
 				this.sheet,
-				`Page ${String(page)} of ${String(this.#count)}`,
+				savingsReport.page(String(page), String(this.#count)),
 				this.sheet.width
 			);
 		}

@@ -1,6 +1,7 @@
 import type { Amounts } from '#lib/core/prove/amounts.ts';
 import type { TermSpread } from '#lib/core/prove/intervals.ts';
 import type { Format } from '#lib/words/format.ts';
+import { proof } from '#lib/words/proof.ts';
 
 /** What sums are shown in: money where it is known, else energy, else air. */
 export type ProveMeasure = 'money' | 'energy' | 'air';
@@ -46,7 +47,7 @@ export function intervalText(
 	if (!ends) return '';
 	const larger = Math.max(Math.abs(ends.low + shift), Math.abs(ends.high + shift));
 	const end = (value: number) => valueText(format, measure, rounded(value + shift), larger);
-	return `${end(ends.low)} to ${end(ends.high)}`;
+	return proof.range(end(ends.low), end(ends.high));
 }
 
 /** An end of an interval claims two digits. */

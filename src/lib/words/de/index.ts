@@ -12,6 +12,7 @@ import { proof } from './proof.ts';
 import { refusalParts } from './refusal-parts.ts';
 import { cautions } from './cautions.ts';
 import { refusals } from './refusals.ts';
+import { savingsReport } from './savings-report.ts';
 import { setUp } from './set-up.ts';
 import { siteList } from './site-list.ts';
 import { sums } from './sums.ts';
@@ -32,6 +33,7 @@ export const german: Catalogue = {
 	refusalParts,
 	cautions,
 	refusals,
+	savingsReport,
 	setUp,
 	siteList,
 	sums,

@@ -1,4 +1,7 @@
 import type { Catalogue } from '../catalogue.ts';
+import { pluralsOf } from '../plural.ts';
+
+const many = pluralsOf('de');
 
 export const proof: Catalogue['proof'] = {
 	fates: {
@@ -23,8 +26,14 @@ export const proof: Catalogue['proof'] = {
 		tight: 'Dicht, abgeseift',
 		unknown: 'Noch nicht bekannt'
 	},
+	standingsWithin: {
+		leaking: 'undicht',
+		claimed: 'als behoben gemeldet',
+		tight: 'dicht, abgeseift',
+		unknown: 'noch nicht bekannt'
+	},
 	agreements: {
-		agree: 'Beide stimmen innerhalb ihrer Spannen überein.',
+		agree: 'Beide stimmen innerhalb ihrer Bereiche überein.',
 		'soap-more':
 			'Beim Begehen zeigt sich mehr Einsparung, als das System weniger verliert. Vielleicht sind neue Leckagen noch nicht gefunden, die Größen zu hoch geschätzt, oder bei der späteren Prüfung war etwas anderes offen.',
 		'test-more':
@@ -32,6 +41,24 @@ export const proof: Catalogue['proof'] = {
 	},
 	strengthsRule:
 		'Drei verschieden starke Belege derselben Einsparung. Sie werden nie zusammengezählt.',
+	strengths: {
+		claimed: 'Gemeldet',
+		proved: 'Durch Abseifen belegt',
+		measured: 'Durch Systemprüfung gemessen'
+	},
+	claimedNote: (count, shown) =>
+		many(count, {
+			one: '1 Leckage als behoben gemeldet, seither nicht abgeseift',
+			other: `${shown} Leckagen als behoben gemeldet, seither nicht abgeseift`
+		}),
+	provedNote: (count, shown) =>
+		many(count, {
+			one: '1 Leckage, zuletzt als dicht gesehen',
+			other: `${shown} Leckagen, zuletzt als dicht gesehen`
+		}),
+	notMeasured: (why) => `Nicht gemessen. ${why}`,
+	strengthsNote: 'Im Jahr, unter jeder Zahl ihr 90-%-Bereich.',
+	range: (low, high) => `${low} bis ${high}`,
 	bridge: {
 		before: 'Vorher',
 		mended: 'Behoben',
@@ -39,5 +66,139 @@ export const proof: Catalogue['proof'] = {
 		new: 'Neu',
 		changed: 'Neu bemessen',
 		after: 'Nachher'
+	},
+	bridgeSummary: (steps) => `Von vorher nach nachher, im Jahr: ${steps}`,
+	asTable: 'Dasselbe als Tabelle',
+	step: 'Schritt',
+	aYear: 'Im Jahr',
+
+	pageTitle: (site) => `Belegen: ${site}`,
+	roundOfSite: (round, number) => `${round}, Rundgang ${number} an diesem Standort`,
+	startTitle: 'Nächsten Rundgang beginnen',
+	startAbout:
+		'Ein neuer Rundgang behält, was der letzte gefunden hat, und die Preise, die dabei galten. Jede bekannte Leckage wird zu einer Stelle, die erneut abzuseifen ist.',
+	roundName: 'Name des Rundgangs',
+	roundNumber: (number) => `Rundgang ${number}`,
+	roundNameHint: (number) => `Rundgang ${number}, bis Sie ihn benennen.`,
+	show: 'Anzeigen',
+	showStops: 'Erneut abseifen',
+	showSaved: 'Was eingespart wurde',
+
+	stopsTitle: 'Stellen dieses Rundgangs',
+	lookedAt: (looked, stops) => `${looked} von ${stops} angesehen,`,
+	otherStops: (notReached, left, newLeaks) =>
+		`${notReached} nicht erreicht, ${left} noch offen, ${newLeaks} neu.`,
+	stopsAnswered: 'Beantwortete Stellen',
+	onlyLeft: 'Nur die noch offenen',
+	pinNew: 'Neue Leckage unter Begehen markieren',
+	allAnswered: 'Jede Stelle hat ihre Antwort.',
+	noneKnown: 'Bei Beginn dieses Rundgangs war keine Leckage bekannt.',
+	showMore: (shown) => `${shown} weitere zeigen`,
+	outcomes: { tight: 'Dicht', leaking: 'Undicht', 'not-reached': 'Nicht erreicht' },
+	noPlace: 'Ort nicht notiert',
+	beforeRound: (standing) => `Vor diesem Rundgang: ${standing}.`,
+	leaksAgain: 'Sie ist wieder undicht.',
+	leakNow: (tag) => `Leckage ${tag} jetzt`,
+	sizeAgain: (tag) => `Leckage ${tag} neu bemessen`,
+	historyOf: (tag) => `Verlauf der Leckage ${tag}`,
+	history: {
+		notReached: (day) => `${day}: nicht erreicht`,
+		seen: (day, standing) => `${day}: ${standing}`,
+		seenBy: (day, standing, evidence) => `${day}: ${standing}; bemessen nach: ${evidence}`,
+		couldNot: (why) => `Ließ sich nicht beheben: ${why}`,
+		mended: (day) => `${day}: behoben`,
+		mendedBy: (day, who) => `${day}: behoben von ${who}`,
+		soapedTight: 'Nach dem Beheben abgeseift: dicht',
+		soapedLeaking: 'Nach dem Beheben abgeseift: weiterhin undicht',
+		notLookedAt: (standing) => `Nicht angesehen; zuvor ${standing}`
+	},
+
+	compareWith: 'Vergleichen mit',
+	fromTo: (before, after) => `Von ${before} bis ${after}`,
+	lessWasted: (sum) => `Weniger verschwendet als zuvor: ${sum} im Jahr.`,
+	lessWastedBetween: (sum, range) => `Weniger verschwendet als zuvor: ${sum} im Jahr, ${range}.`,
+	countedAsLeaking: (count, shown) =>
+		many(count, {
+			one: 'Was niemand erreicht hat, zählt weiterhin als undicht: 1 Leckage.',
+			other: `Was niemand erreicht hat, zählt weiterhin als undicht: ${shown} Leckagen.`
+		}),
+	leftOut: (tags) =>
+		`Auf beiden Seiten ausgelassen, weil sie sich nicht bewerten ließen: Leckagen ${tags}.`,
+	onPlan: 'Auf dem Plan',
+	sameTitle: 'Auf gleiche Bedingungen gebracht',
+	rateTitle: 'Wie schnell es wiederkommt',
+	reportLink: 'Einsparbericht zum Lesen und Drucken',
+	asFound: 'Wie bei der Begehung gefunden',
+	pin: (tag, standing) => `Leckage ${tag}, ${standing}`,
+	pictureNotHere: (plan) => `Das Bild von ${plan} ist nicht auf diesem Gerät.`,
+	noPlan: 'Es gibt noch keinen Plan.',
+	pinShapes:
+		'Runde Markierungen sind dicht, spitze undicht, gestrichelte wurden in diesem Rundgang nicht angesehen.',
+
+	adjust: {
+		about: (round) =>
+			`Beide Rundgänge stehen unter den Bedingungen von ${round}. Routinemäßige Änderungen werden nacheinander bewertet.`,
+		change: 'Änderung',
+		energy: 'Energie im Jahr',
+		money: 'Geld im Jahr',
+		takeBack: 'Zurücknehmen',
+		remove: 'Entfernen',
+		removeThat: (what) => `Entfernen: ${what}`,
+		nothing: 'Nichts hat sich geändert, was diese Leckagen berührt.',
+		notKept: (round) =>
+			`Die Bedingungen von ${round} wurden beim Abschluss nicht festgehalten; daher gibt es nichts, wovon aus sich anpassen ließe.`,
+		byHand: 'Änderung von Hand hinzufügen',
+		what: 'Was sich geändert hat',
+		whatHint: 'Eine Maschine entfernt, eine Leitung hinzugefügt.',
+		reason: 'Begründung',
+		size: 'Energie, um die der Vergleichswert im Jahr steigt',
+		sizeHint: 'Unter null, wenn der Standort weniger aufnimmt.',
+		lacking: 'Bitte füllen Sie alle drei Felder aus.',
+		add: 'Änderung hinzufügen'
+	},
+
+	rates: {
+		moreAYear: (value, low, high) => `${value} im Jahr mehr (${low} bis ${high})`,
+		growth: (more) =>
+			`Was wiederkam und was neu undicht wurde, würde mit jedem weiteren Jahr ${more} kosten. Etwa so viel ist ein jährlicher Rundgang wert.`,
+		nextBy: (day) => `Nächster Rundgang bis ${day}`,
+		next: (by, between) =>
+			`${by} (${between}): Dann ist ein Viertel dessen, was gehalten hat, wieder verloren.`,
+		caption:
+			'Verbindungen, die als dicht belegt waren und wieder undicht sind, je Verbindung und Jahr',
+		kind: 'Bauteil und Maßnahme',
+		back: 'Wieder',
+		each: 'Im Jahr (90 %)',
+		ofWatched: (returned, watched) => `${returned} von ${watched}`,
+		perYear: (rate, low, high) => `${rate} (${low} bis ${high})`,
+		all: 'Alle',
+		none: 'Noch keine Verbindung wurde als dicht belegt und später erneut angesehen.',
+		noRate: (months) =>
+			`In ${months} kam nichts wieder und wurde nichts neu undicht: Es gibt noch keine Rate.`,
+		grounds: (leaks, shown, months) =>
+			many(leaks, {
+				one: `Das beruht auf 1 Leckage, die in ${months} wiederkam oder neu auftrat.`,
+				other: `Das beruht auf ${shown} Leckagen, die in ${months} wiederkamen oder neu auftraten.`
+			}),
+		few: 'Das sind wenige: Der Bereich ist breit, und jeder Rundgang macht ihn schmaler.'
+	},
+
+	payback: {
+		unknown:
+			'Was die Reparaturen gekostet haben, wurde nicht notiert; daher gibt es keine Amortisationszeit. Unter Beheben steht dafür ein Feld bei „Aufwand“.',
+		missing: (missing, shown, repairs) =>
+			many(missing, {
+				one: `Für 1 von ${repairs} Reparaturen sind keine Kosten notiert; es dauert also länger.`,
+				other: `Für ${shown} von ${repairs} Reparaturen sind keine Kosten notiert; es dauert also länger.`
+			}),
+		nothingProved: (spent) =>
+			`Die Reparaturen kosteten ${spent}; noch ist nichts belegt, was sie bezahlt machen würde.`,
+		paysIn: (spent, time, low, high) =>
+			`Die Reparaturen kosteten ${spent}. Was durch Abseifen belegt ist, macht sie in ${time} bezahlt (90 %: ${low} bis ${high}).`,
+		never: 'nie',
+		months: (count, shown) => many(count, { one: `${shown} Monat`, other: `${shown} Monate` }),
+		years: (count, shown) => many(count, { one: `${shown} Jahr`, other: `${shown} Jahre` }),
+		inMonths: (count, shown) => many(count, { one: `${shown} Monat`, other: `${shown} Monaten` }),
+		inYears: (count, shown) => many(count, { one: `${shown} Jahr`, other: `${shown} Jahren` })
 	}
 };

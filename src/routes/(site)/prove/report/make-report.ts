@@ -2,6 +2,7 @@ import { ok, type Result } from '#lib/core/units/result.ts';
 import type { SavingsModel } from '#lib/report/savings-model.ts';
 import { printBeside } from '#lib/session/printing.ts';
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
+import { savingsReport } from '#lib/words/savings-report.ts';
 import { fileStem } from '../../download.ts';
 import type { Picture } from '../../mend/cut-plans.ts';
 import { pictureOf } from '../../mend/make-fix-list.ts';
@@ -29,7 +30,8 @@ export async function makeReport(
 	tell: (doing: string, done: number) => void,
 	stop: AbortSignal
 ): Promise<Result<MadeReport> | undefined> {
-	tell('Gathering the evidence', 0);
+	const words = savingsReport.doing;
+	tell(words.gathering, 0);
 	const [{ SAVINGS_EXPORTERS: exporters }, { loadPdfFonts }] = await Promise.all([
 		import('#lib/report/savings-exporters.ts'),
 		import('#lib/report/load-assets.ts')
@@ -42,17 +44,17 @@ export async function makeReport(
 	for (const [index, { tag, photo }] of shown.entries()) {
 		if (photos.has(photo.sha256)) continue;
 		if (stop.aborted) return undefined;
-		tell('Drawing the pictures', (0.5 * index) / shown.length);
+		tell(words.drawing, (0.5 * index) / shown.length);
 		const picture = await pictureOf(open, photo, PHOTO_PX);
 		if (picture) photos.set(photo.sha256, picture);
 		else missingPhotos.add(tag);
 	}
-	tell('Fetching the letters', 0.5);
+	tell(words.fetching, 0.5);
 	const fonts = await loadPdfFonts();
-	tell('Laying out the pages', 0.6);
+	tell(words.laying, 0.6);
 	const printed = await printBeside(
 		{ what: 'savings', model, settings: { paper: 'a4', photos }, fonts },
-		(done) => tell('Laying out the pages', 0.6 + 0.4 * done),
+		(done) => tell(words.laying, 0.6 + 0.4 * done),
 		stop
 	);
 	if (!printed?.ok) return printed;
