@@ -26,7 +26,6 @@ import { refusalSentence } from '../words/refusals.ts';
 import { supplyWarningSentence } from '../words/supply-warnings.ts';
 import type {
 	CautionLine,
-	Figure,
 	JobGroup,
 	JobPhoto,
 	JobRow,
@@ -36,7 +35,9 @@ import type {
 	ReportModel,
 	Tick
 } from './model.ts';
+import { headline } from './headline.ts';
 import { leakSpot } from './leak-spot.ts';
+import { partsOfPlan, windowLine } from './parts-of-plan.ts';
 import { pinOf, planPages, type PinToPrint } from './plan-pages.ts';
 import { roomGroup, walkedLines } from './room-group.ts';
 
@@ -85,7 +86,7 @@ export function fixListModel(
 		groups: [
 			...list.groups.map((group) => ({
 				...jobGroup(survey, group, urgency, format),
-				...(order === 'window' && { window: windowLine(group, format) })
+				...(order === 'window' && { window: windowLine(group.window, format) })
 			})),
 			...roomGroup(room, format)
 		],
@@ -99,42 +100,9 @@ export function fixListModel(
 				overnightOff
 			})
 		),
+		...partsOfPlan(survey, format),
 		plans: planPages(survey, list.roundId, pinsOf(jobs))
 	};
-}
-
-function headline(
-	{ totals, referenceLabel, unweighed }: Assessment,
-	openCount: number,
-	doneCount: number,
-	format: PrintFormat
-): Figure[] {
-	const { energyKwhPerYear: energy, costMinorPerYear: cost, co2KgPerYear: carbon } = totals;
-	const notWeighed = unweighed.length;
-	return [
-		{
-			label: 'Jobs to do',
-			value: format.count(openCount),
-			note: `${format.count(doneCount)} done`
-		},
-		{
-			label: 'Air lost while it leaks',
-			value: format.flow(totals.freeAirM3PerS),
-			note:
-				notWeighed === 0
-					? `free air, ${referenceLabel}`
-					: `free air, ${referenceLabel}; ${format.count(notWeighed)} more not weighed`
-		},
-		{
-			label: 'Energy a year',
-			value: energy === undefined ? 'not known yet' : format.energy(energy),
-			...(carbon !== undefined && { note: `${format.carbon(carbon)} CO₂e` })
-		},
-		{
-			label: 'Money a year',
-			value: cost === undefined ? 'not known yet' : format.money(cost)
-		}
-	];
 }
 
 function methodLine(survey: Survey, { method }: Assessment, format: PrintFormat): string {
@@ -175,12 +143,6 @@ function jobGroup(
 		cautions: group.cautions.map(line),
 		rows: group.jobs.map((job) => jobRow(survey, job, urgency.get(job.leakId) ?? 'normal', format))
 	};
-}
-
-function windowLine({ window }: FixGroup, format: PrintFormat): string {
-	if (!window) return 'In no window';
-	const name = window.name.trim() === '' ? '' : `${window.name}, `;
-	return `${name}${format.moment(window.startsAt)}, ${format.count(window.minutes)} min`;
 }
 
 function jobCount({ jobs, openCount }: FixGroup, format: PrintFormat): string {

@@ -2,6 +2,7 @@ import type { Priority } from '../core/mend/priority.ts';
 import type { PlanArea, PlanMark } from '../core/survey/plan-shapes.ts';
 import type { PlanPoint } from '../core/survey/schema.ts';
 import type { Format } from '../words/format.ts';
+import type { SureFormat } from '../words/sure.ts';
 import type { Box } from './paper.ts';
 
 /** What a report needs of a `Format`; numbers become text here, once, for every kind of output. */
@@ -19,7 +20,8 @@ export type PrintFormat = Pick<
 	| 'percent'
 	| 'date'
 	| 'moment'
->;
+> &
+	SureFormat;
 
 /** A caution as it is printed: its METHOD id and its whole text. */
 export interface CautionLine {
@@ -32,6 +34,8 @@ export interface Figure {
 	readonly label: string;
 	readonly value: string;
 	readonly note?: string;
+	/** Of what it is a total, where its interval can be told. */
+	readonly of?: 'flow' | 'energy' | 'money';
 }
 
 /** A box to tick by hand, or one that was ticked on the screen already. */
@@ -161,6 +165,16 @@ export interface JobGroup {
 	readonly rows: readonly JobRow[];
 }
 
+/** What a plan's parts cost: by window, and in all against the budget. */
+export interface ReportParts {
+	readonly rows: readonly {
+		readonly window: string;
+		readonly jobs: string;
+		readonly parts: string;
+	}[];
+	readonly sum: string;
+}
+
 /** A report as plain data: every number is text already, and every sentence is whole. */
 export interface ReportModel {
 	readonly title: string;
@@ -185,6 +199,8 @@ export interface ReportModel {
 	readonly groups: readonly JobGroup[];
 	/** By their start. */
 	readonly windows: readonly ReportWindow[];
+	/** Where jobs are planned into windows. */
+	readonly parts?: ReportParts;
 	readonly plans: readonly PlanPage[];
 }
 

@@ -16,6 +16,7 @@ import type { setUp } from './en/set-up.ts';
 import type { siteList } from './en/site-list.ts';
 import type { sums } from './en/sums.ts';
 import type { supply } from './en/supply.ts';
+import type { tag } from './en/tag.ts';
 
 /**
  * All words of the app, room by room. English is the shape: another language satisfies this type, so
@@ -40,4 +41,5 @@ export interface Catalogue {
 	readonly siteList: typeof siteList;
 	readonly sums: typeof sums;
 	readonly supply: typeof supply;
+	readonly tag: typeof tag;
 }

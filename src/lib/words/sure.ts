@@ -14,11 +14,14 @@ export interface SureText {
 	readonly range: string;
 }
 
+/** What of a format it takes to write an interval. */
+export type SureFormat = Pick<Format, 'settings' | 'unitText' | 'number' | 'price'>;
+
 export type SureQuantity = 'money' | 'energy' | 'carbon' | 'flow' | 'volume';
 
 /** Writes a figure and its 90 % interval; money is in minor units, the others as in an assessment. */
 export function sureText(
-	format: Format,
+	format: SureFormat,
 	quantity: SureQuantity,
 	{ low, median, high }: Pick<Spread, 'low' | 'median' | 'high'>
 ): SureText {
@@ -38,7 +41,7 @@ interface Scale {
 }
 
 /** All three numbers of an interval in one unit, the one that the figure itself is best read in. */
-function scaleOf(format: Format, quantity: SureQuantity, size: number): Scale {
+function scaleOf(format: SureFormat, quantity: SureQuantity, size: number): Scale {
 	const { currency, units } = format.settings;
 	const inUnit = (perUnit: number, unit: string): Scale => ({
 		perUnit,

@@ -10,6 +10,7 @@ import { drawFoot, drawHead, drawPageNumber, footHeight } from './furniture.ts';
 import { drawJobCard, jobCardHeight } from './job-card.ts';
 import { FIX_LIST_EDGES, withSheets } from '../fix-list-sheets.ts';
 import { planSheets } from '../plan-sheets.ts';
+import { drawPlanParts } from './plan-parts.ts';
 import { drawPlanPages, WORK_KEY, type PlanImage } from './plan-page.ts';
 import { drawSectionAgain, drawSectionHead, sectionHeadHeight } from './section-head.ts';
 import { Sheet, type PaperName, type PdfFonts } from './sheet.ts';
@@ -50,7 +51,10 @@ export function buildFixListPdf(
 	};
 	const bottom = () => sheet.height - footHeight(sheet, model) - 3;
 
-	const indexStart = drawCover(sheet, model, furnish(sheet, model));
+	const coverEnd = drawCover(sheet, model, furnish(sheet, model));
+	const indexStart = model.parts
+		? drawPlanParts(sheet, model.parts, coverEnd, bottom(), startPage)
+		: coverEnd;
 	drawIndex(sheet, model.groups, indexStart, bottom(), startPage);
 	let down = Infinity;
 	const jobCount = model.groups.reduce((sum, { rows }) => sum + rows.length, 0);

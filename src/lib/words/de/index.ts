@@ -17,6 +17,7 @@ import { setUp } from './set-up.ts';
 import { siteList } from './site-list.ts';
 import { sums } from './sums.ts';
 import { supply } from './supply.ts';
+import { tag } from './tag.ts';
 
 /** German, whole. */
 export const german: Catalogue = {
@@ -37,5 +38,6 @@ export const german: Catalogue = {
 	setUp,
 	siteList,
 	sums,
-	supply
+	supply,
+	tag
 };

@@ -49,5 +49,12 @@ export const mending: Catalogue['mending'] = {
 		photo: 'Foto',
 		description: 'Beschreibung'
 	},
-	priorities: { first: 'Zuerst', high: 'Hoch', normal: 'Normal', low: 'Niedrig' }
+	priorities: { first: 'Zuerst', high: 'Hoch', normal: 'Normal', low: 'Niedrig' },
+	windowJobs: (jobs, parts) =>
+		`${jobs} ${jobs === 1 ? 'Reparatur' : 'Reparaturen'}, Teile ${parts}`,
+	spending: {
+		within: (parts, budget, left) => `Teile ${parts} von ${budget} Budget: ${left} übrig`,
+		beyond: (parts, budget, over) => `Teile ${parts}: ${over} mehr als das Budget von ${budget}`,
+		open: (parts) => `Teile ${parts}; kein Budget genannt`
+	}
 };

@@ -58,5 +58,15 @@ export const mending = {
 		high: 'High',
 		normal: 'Normal',
 		low: 'Low'
-	} satisfies Record<Priority, string>
+	} satisfies Record<Priority, string>,
+	/** What is planned into a window. */
+	windowJobs: (jobs: number, parts: string) =>
+		`${jobs} ${jobs === 1 ? 'job' : 'jobs'}, parts ${parts}`,
+	spending: {
+		within: (parts: string, budget: string, left: string) =>
+			`Parts ${parts} of the ${budget} given for them: ${left} left`,
+		beyond: (parts: string, budget: string, over: string) =>
+			`Parts ${parts}: ${over} more than the ${budget} given for them`,
+		open: (parts: string) => `Parts ${parts}; no budget was named`
+	}
 };

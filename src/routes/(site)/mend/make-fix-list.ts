@@ -3,6 +3,7 @@ import { ok, type Result } from '#lib/core/units/result.ts';
 import { planAsJpeg } from '#lib/plan/plan-jpeg.ts';
 import type { Exporter } from '#lib/report/exporters.ts';
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
+import { howSure } from '#lib/session/how-sure.ts';
 import { now } from '#lib/session/identity.ts';
 import { printBeside } from '#lib/session/printing.ts';
 import type { Paper, Printable, TableKind } from '#lib/ui/mend/making.ts';
@@ -42,19 +43,21 @@ export async function makePrint(
 	stop: AbortSignal
 ): Promise<Result<MadePrint> | undefined> {
 	tell('Gathering the jobs', 0);
-	const { model, exporters, loadPdfFonts } = await gather(source);
+	const { survey, roundId } = source.open;
+	const sure = what === 'pdf' ? howSure(survey, roundId, stop) : Promise.resolve(undefined);
+	const { model: plain, exporters, loadPdfFonts } = await gather(source);
 	const missing = { missingPlans: [] as string[], missingPhotos: [] as string[] };
 	const planImages = new Map<string, Picture>();
 	const photos = new Map<string, Picture>();
 	if (what === 'pdf') {
-		const cut = await cutPlans(source.open, model, paper, stop, (doing, done) =>
+		const cut = await cutPlans(source.open, plain, paper, stop, (doing, done) =>
 			tell(doing, 0.35 * done)
 		);
 		if (stop.aborted) return undefined;
 		for (const [key, picture] of cut.sheets) planImages.set(key, picture);
 		for (const [key, picture] of cut.spots) photos.set(key, picture);
 		missing.missingPlans.push(...cut.missing);
-		const rows = model.groups.flatMap((group) => group.rows);
+		const rows = plain.groups.flatMap((group) => group.rows);
 		for (const [index, { photo, tag }] of rows.entries()) {
 			if (!photo || photos.has(photo.sha256)) continue;
 			if (stop.aborted) return undefined;
@@ -65,7 +68,9 @@ export async function makePrint(
 		}
 	}
 	tell('Fetching the letters', 0.6);
-	const fonts = await loadPdfFonts();
+	const [fonts, totals] = await Promise.all([loadPdfFonts(), sure]);
+	const { withIntervals } = await import('#lib/report/headline.ts');
+	const model = totals ? withIntervals(plain, totals, source.format) : plain;
 	tell('Laying out the pages', 0.65);
 	const printed = await printBeside(
 		{ what, model, settings: { paper, planImages, photos }, fonts },

@@ -1,9 +1,8 @@
-import { toMinor } from '../../money/currency.ts';
 import { find } from '../../survey/ids.ts';
 import type { MendPlan, Survey } from '../../survey/schema.ts';
 import { Filling } from './filling.ts';
-import { jobWork } from '../jobs.ts';
 import type { AskedPlan, NotAsked } from './plan-problem.ts';
+import { partsMinor, spending, type Spending } from './planned-parts.ts';
 import type { Assignment } from './problem.ts';
 import { stopsOfWindow, type SectionStops } from './stops.ts';
 
@@ -42,6 +41,8 @@ export interface Proposal {
 	readonly noRoom: readonly string[];
 	readonly worthMinor: number;
 	readonly greedyWorthMinor: number;
+	/** Of all its windows. */
+	readonly parts: Spending;
 	/** At most this share of the best is missed; absent where nothing was proved. */
 	readonly gap?: number;
 	readonly foundBy: 'exact' | 'greedy';
@@ -68,7 +69,10 @@ export function proposal(survey: Survey, asked: AskedPlan, found: FoundPlan): Pr
 			personMinutes,
 			worthMinor: members.reduce((sum, job) => sum + (job.worthMinor[window] ?? 0), 0),
 			costMinor: members.length > 0 ? costMinor : 0,
-			partsMinor: members.reduce((sum, { leakId }) => sum + partsOf(survey, leakId), 0),
+			partsMinor: members.reduce((sum, { leakId }) => {
+				const leak = find(survey.leaks, leakId);
+				return leak ? sum + partsMinor(leak, survey) : sum;
+			}, 0),
 			...(buys !== undefined && buys !== null && { hourBuysMinor: buys })
 		};
 	});
@@ -84,6 +88,10 @@ export function proposal(survey: Survey, asked: AskedPlan, found: FoundPlan): Pr
 		noRoom: asked.noRoom,
 		worthMinor: found.worthMinor,
 		greedyWorthMinor: found.greedyWorthMinor,
+		parts: spending(
+			survey,
+			windows.reduce((sum, window) => sum + window.partsMinor, 0)
+		),
 		...(boundMinor !== undefined && { gap: gapOf(found.worthMinor, boundMinor) }),
 		foundBy: found.foundBy,
 		assignment: Object.fromEntries(
@@ -99,12 +107,6 @@ export function proposal(survey: Survey, asked: AskedPlan, found: FoundPlan): Pr
 export function gapOf(worthMinor: number, boundMinor: number): number {
 	const short = boundMinor - worthMinor;
 	return short <= 0 ? 0 : short / Math.max(Math.abs(boundMinor), Number.MIN_VALUE);
-}
-
-function partsOf(survey: Survey, leakId: string): number {
-	const leak = find(survey.leaks, leakId);
-	const parts = leak && toMinor(jobWork(leak, survey).partsCost, survey.site.currency);
-	return parts?.ok ? parts.value : 0;
 }
 
 function whyLeft(filling: Filling, job: number): LeftWhy {

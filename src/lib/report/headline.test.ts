@@ -1,0 +1,35 @@
+import { expect, it } from 'vitest';
+import { sampleModel, sampleSurvey } from '../../../tests/report/sample.ts';
+import { uncertaintyModel } from '../core/weigh/uncertainty/model.ts';
+import { uncertaintyResult } from '../core/weigh/uncertainty/result.ts';
+import { startRun } from '../core/weigh/uncertainty/run.ts';
+import { createFormat } from '../words/format.ts';
+import { withIntervals } from './headline.ts';
+
+const format = createFormat({
+	locale: 'en-GB',
+	currency: 'EUR',
+	units: { pressure: 'bar', flow: 'L/s', length: 'mm' }
+});
+const numbers = (text: string) =>
+	[...text.matchAll(/[\d,]+(?:\.\d+)?/g)].map(([digits]) => Number(digits.replaceAll(',', '')));
+
+it('[W10] each total of the cover stands within the interval that is printed under it', () => {
+	const survey = sampleSurvey(12);
+	const drawn = uncertaintyModel(survey, 'round-1', {});
+	const run = drawn.ok ? startRun(drawn.value) : drawn;
+	if (!run.ok) throw new Error(run.error.code);
+	while (!run.value.finished) run.value.step(1000);
+	const plain = sampleModel(survey);
+	const model = withIntervals(plain, uncertaintyResult(run.value).totals, format);
+	const told = model.figures.filter(({ note }) => note?.startsWith('90 % interval '));
+	expect(told.map(({ of }) => of)).toEqual(['flow', 'energy', 'money']);
+	for (const { value, note = '' } of told) {
+		const [of = NaN] = numbers(value);
+		const [, low = NaN, high = NaN] = numbers(note);
+		expect(low).toBeLessThan(of);
+		expect(high).toBeGreaterThan(of);
+	}
+	expect(model.figures[2]?.note).toContain(plain.figures[2]?.note);
+	expect(model.figures[0]).toEqual(plain.figures[0]);
+});
