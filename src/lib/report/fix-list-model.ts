@@ -218,12 +218,13 @@ function valuesOf(job: FixJob, currency: string): JobValues {
 	};
 }
 
-/** The newest picture of the leak itself. */
+/** The newest picture of the leak while it is to be mended, of the mending once that is done; else of either. */
 function photoOf(survey: Survey, job: FixJob): JobPhoto | undefined {
 	const photos = Object.values(find(survey.leaks, job.leakId)?.photos ?? {})
-		.filter(({ of, removed }) => of === 'leak' && !removed)
+		.filter(({ removed }) => !removed)
 		.sort((a, b) => hoursBetween(b.takenAt, a.takenAt));
-	const image = photos[0]?.image;
+	const wanted = job.done ? 'mending' : 'leak';
+	const image = (photos.find(({ of }) => of === wanted) ?? photos[0])?.image;
 	return (
 		image && {
 			sha256: image.sha256,
