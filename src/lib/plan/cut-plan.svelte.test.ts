@@ -1,5 +1,6 @@
 import { jsPDF } from 'jspdf';
 import { expect, test } from 'vitest';
+import { redMarkOf } from '../../../tests/fixtures/red-mark.ts';
 import { cutPlan, type Cut } from './cut-plan.ts';
 import { openPlanFile } from './open-plan.ts';
 import { viewOf } from './tile-places.ts';
@@ -18,26 +19,6 @@ async function refusalOf(bytes: BlobPart, name = 'plan'): Promise<string | undef
 	if (!source.ok) return source.error.code;
 	source.value.close();
 	return undefined;
-}
-
-/** Where the dark cross-hair of a stored plan is, in shares of its picture. */
-async function crossOf(bytes: Uint8Array<ArrayBuffer>, mediaType: string) {
-	const picture = await createImageBitmap(new Blob([bytes], { type: mediaType }));
-	const canvas = new OffscreenCanvas(picture.width, picture.height);
-	const context = canvas.getContext('2d');
-	if (!context) throw new Error('no canvas');
-	context.drawImage(picture, 0, 0);
-	const { data } = context.getImageData(0, 0, picture.width, picture.height);
-	let [sumX, sumY, count] = [0, 0, 0];
-	for (let at = 0; at < data.length; at += 4) {
-		// Red alone: what else is drawn on the plan is grey.
-		if ((data[at] ?? 0) < 150 || (data[at + 1] ?? 255) > 110) continue;
-		sumX += ((at / 4) % picture.width) + 0.5;
-		sumY += Math.floor(at / 4 / picture.width) + 0.5;
-		count += 1;
-	}
-	expect(count).toBeGreaterThan(5);
-	return { x: sumX / count / picture.width, y: sumY / count / picture.height };
 }
 
 /** A plan with a red mark at a place given in shares. */
@@ -140,7 +121,7 @@ test('a page of a PDF becomes a picture, the original beside it, a place where i
 	expect(image.widthPx * image.heightPx).toBeLessThanOrEqual(16_700_000);
 	expect(original).toMatchObject({ mediaType: 'application/pdf', page: 3 });
 	expect(blobs.map(({ mediaType }) => mediaType)).toEqual(['image/jpeg', 'application/pdf']);
-	const cross = await crossOf(blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
+	const cross = await redMarkOf(blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
 	expect(Math.abs(cross.x - 0.3)).toBeLessThan(0.005);
 	expect(Math.abs(cross.y - 0.7)).toBeLessThan(0.005);
 });
@@ -161,7 +142,7 @@ test.each([
 		const box = quarterTurns === 2 || quarterTurns === 3 ? { ...crop, x: 0.4 } : crop;
 		const cut = await cutPlan(source, 1, { quarterTurns, crop: box });
 		if (!cut.ok) throw new Error(cut.error.code);
-		const cross = await crossOf(cut.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
+		const cross = await redMarkOf(cut.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
 		expect(Math.abs(cross.x - (x - box.x) / box.width)).toBeLessThan(0.005);
 		expect(Math.abs(cross.y - (y - box.y) / box.height)).toBeLessThan(0.005);
 		expect(viewOf(cut.value)).toEqual({ quarterTurns, crop: box });
@@ -187,7 +168,7 @@ test('an A0 sheet and a strip of twenty thousand pixels fit what a canvas holds'
 		const { widthPx, heightPx } = plan.value.image;
 		expect(Math.max(widthPx, heightPx)).toBeLessThanOrEqual(4096);
 		expect(widthPx * heightPx).toBeLessThanOrEqual(16_700_000);
-		const cross = await crossOf(plan.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
+		const cross = await redMarkOf(plan.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
 		expect(Math.abs(cross.x - x)).toBeLessThan(0.005);
 	}
 });
@@ -218,7 +199,7 @@ test.each([
 	source.close();
 	if (!cut.ok || !asItIs.ok) throw new Error('not cut');
 	for (const plan of [asItIs.value, cut.value]) {
-		const cross = await crossOf(plan.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
+		const cross = await redMarkOf(plan.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
 		expect(Math.abs(cross.x - x)).toBeLessThan(0.01);
 		expect(Math.abs(cross.y - y)).toBeLessThan(0.02);
 	}
@@ -252,7 +233,7 @@ test('a photographed sheet is straightened by its corners', async () => {
 	const cut = await cutPlan(source, 1, { ...AS_IT_IS, corners });
 	source.close();
 	if (!cut.ok) throw new Error(cut.error.code);
-	const cross = await crossOf(cut.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
+	const cross = await redMarkOf(cut.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
 	expect(Math.abs(cross.x - 0.5)).toBeLessThan(0.01);
 	expect(Math.abs(cross.y - 0.5)).toBeLessThan(0.01);
 	expect(cut.value.original?.corners).toHaveLength(4);
