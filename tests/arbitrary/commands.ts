@@ -60,8 +60,16 @@ const mending = fc.record(
 );
 
 const plan: fc.Arbitrary<Plan> = fc.record({ id: planId, name: text, image });
+const fedFrom = fc.array(
+	fc.oneof(
+		fc.constant({ kind: 'station' as const }),
+		fc.record({ kind: fc.constant('section' as const), sectionId })
+	),
+	{ minLength: 1, maxLength: 2 }
+);
+const feedAt = fc.record({ planId, from: at, to: at });
 const section: fc.Arbitrary<Section> = fc.record(
-	{ id: sectionId, name: text, valve: text, pressureBarGauge: amount },
+	{ id: sectionId, name: text, valve: text, pressureBarGauge: amount, fedFrom, feedAt },
 	{ requiredKeys: ['id', 'name'] }
 );
 const photo = fc.record({
@@ -119,7 +127,13 @@ export const ANY_BODY: Readonly<
 	'add-section': body('add-section', { section }),
 	'set-section': body('set-section', {
 		sectionId,
-		changes: changes({ name: text, valve: cleared(text), pressureBarGauge: cleared(amount) })
+		changes: changes({
+			name: text,
+			valve: cleared(text),
+			pressureBarGauge: cleared(amount),
+			fedFrom: cleared(fedFrom),
+			feedAt: cleared(feedAt)
+		})
 	}),
 	'remove-section': body('remove-section', { sectionId }),
 	'restore-section': body('restore-section', { sectionId }),

@@ -24,8 +24,14 @@ const OPTIONS = {
 const JSON_KEYS: readonly JsonKey[] = [
 	['coordinatesAre', 'that they are local metres on the plan, and not geographic'],
 	['localPlan', 'unit, origin, axes, widthM, heightM, northDegrees, plan, site, round'],
-	['features[].properties.kind', 'leak, section, isolating-valve or walked-and-tight'],
-	['features[].geometry', 'a point, or the ring of an area, m from the plan’s lower left corner'],
+	[
+		'features[].properties.kind',
+		'leak, section, isolating-valve, way-of-the-air or walked-and-tight'
+	],
+	[
+		'features[].geometry',
+		'a point, an arrow’s two ends or an area’s ring, m from the plan’s lower left corner'
+	],
 	['features[].properties', 'of a leak: tag, state, part, place, section, freeAirLPerS (L/s),'],
 	['', 'costPerYear in the currency; of a section: name, valve, volumeL, pressureBarGauge']
 ];

@@ -1,5 +1,6 @@
 import type { Match } from '#lib/core/survey/plan-geometry.ts';
 import type { PlanPoint } from '#lib/core/survey/schema.ts';
+import { planDesk } from '#lib/words/plan-desk.ts';
 import type { CutPlan } from './cut-plan.ts';
 
 /** What taps on the plan do at its desk. */
@@ -8,6 +9,7 @@ export type DeskTask =
 	| { readonly kind: 'scale'; readonly points: readonly PlanPoint[] }
 	| { readonly kind: 'outline'; readonly sectionId: string; readonly points: readonly PlanPoint[] }
 	| { readonly kind: 'valve'; readonly sectionId: string }
+	| { readonly kind: 'feed'; readonly sectionId: string; readonly from?: PlanPoint }
 	| MatchTask;
 
 /** Points found on an older and a newer drawing in turn. */
@@ -40,6 +42,10 @@ export function taskWords(task: DeskTask, sectionName: string): string {
 				: `Tap on, or finish the outline of ${sectionName}.`;
 		case 'valve':
 			return `Tap where the isolating valve of ${sectionName} is.`;
+		case 'feed':
+			return task.from
+				? planDesk.feeding.tapTo(sectionName)
+				: planDesk.feeding.tapFrom(sectionName);
 		case 'match': {
 			if (task.preview) return 'This is where everything would be on the newer drawing.';
 			const place = `Point ${task.matches.length + 1}`;

@@ -64,6 +64,16 @@ export class Desk {
 				this.act([{ kind: 'set-section', sectionId: task.sectionId, changes: { valveAt } }]);
 				return;
 			}
+			case 'feed': {
+				const { sectionId, from } = task;
+				if (!from) {
+					this.task = { ...task, from: at };
+					return;
+				}
+				const feedAt = { planId: plan.id, from, to: at };
+				this.act([{ kind: 'set-section', sectionId, changes: { feedAt } }]);
+				return;
+			}
 			case 'match':
 				this.#match(at);
 		}

@@ -1,6 +1,6 @@
 import * as L from 'leaflet';
 import type { PlanPoint } from '#lib/core/survey/schema.ts';
-import type { PlanArea, PlanMark, PlanStroke } from './shapes.ts';
+import type { PlanArea, PlanFlow, PlanMark, PlanStroke } from './shapes.ts';
 
 type ToMap = (at: PlanPoint) => L.LatLng;
 
@@ -23,6 +23,22 @@ export function drawMarks(map: L.Map, marks: readonly PlanMark[], toMap: ToMap):
 	return () => layer.remove();
 }
 
+/** Arrows on a white edge; their heads keep their size while the plan is neared. */
+export function drawFlows(map: L.Map, flows: readonly PlanFlow[], toMap: ToMap): () => void {
+	const layer = L.layerGroup().addTo(map);
+	for (const { from, to } of flows) {
+		const [start, end] = [toMap(from), toMap(to)];
+		for (const className of ['flow-edge', 'flow'])
+			L.polyline([start, end], { className, interactive: false }).addTo(layer);
+		const head = document.createElement('span');
+		head.className = 'flow-head';
+		const turn = Math.atan2(start.lat - end.lat, end.lng - start.lng);
+		head.style.transform = `rotate(${turn}rad)`;
+		addElement(layer, end, head);
+	}
+	return () => layer.remove();
+}
+
 /** The corners so far, numbered, with the lines between them. */
 export function drawStroke(map: L.Map, stroke: PlanStroke, toMap: ToMap): () => void {
 	const layer = L.layerGroup().addTo(map);
@@ -39,8 +55,12 @@ function addWord(layer: L.LayerGroup, at: L.LatLng, text: string, className: str
 	const word = document.createElement('span');
 	word.className = className;
 	word.textContent = text;
+	addElement(layer, at, word);
+}
+
+function addElement(layer: L.LayerGroup, at: L.LatLng, element: HTMLElement): void {
 	L.marker(at, {
-		icon: L.divIcon({ html: word, className: 'pin-place', iconSize: [0, 0] }),
+		icon: L.divIcon({ html: element, className: 'pin-place', iconSize: [0, 0] }),
 		interactive: false,
 		keyboard: false,
 		zIndexOffset: -1000

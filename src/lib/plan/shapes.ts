@@ -1,6 +1,6 @@
 import type { PlanPoint } from '#lib/core/survey/schema.ts';
 
-export type { PlanArea, PlanMark } from '#lib/core/survey/plan-shapes.ts';
+export type { PlanArea, PlanFlow, PlanMark } from '#lib/core/survey/plan-shapes.ts';
 
 /** What is being drawn: its corners so far, closed or not. */
 export interface PlanStroke {

@@ -134,6 +134,9 @@ function jobGroup(
 					]),
 			...(section?.note ? [section.note] : [])
 		],
+		...(group.withoutAirToo.length > 0 && {
+			withoutAirToo: `Also without air while it is shut: ${group.withoutAirToo.map(({ name }) => name).join(', ')}.`
+		}),
 		jobCount: jobCount(group, format),
 		costPerYear: costMinorPerYear === undefined ? '' : format.money(costMinorPerYear),
 		steps: ['Isolated', 'Locked', 'Vented', 'Zero proved', 'Restored'].map((label) => ({

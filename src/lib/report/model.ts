@@ -1,5 +1,5 @@
 import type { Priority } from '../core/mend/priority.ts';
-import type { PlanArea, PlanMark } from '../core/survey/plan-shapes.ts';
+import type { PlanArea, PlanFlow, PlanMark } from '../core/survey/plan-shapes.ts';
 import type { PlanPoint } from '../core/survey/schema.ts';
 import type { Format } from '../words/format.ts';
 import type { SureFormat } from '../words/sure.ts';
@@ -68,6 +68,8 @@ export interface PlanPage {
 	readonly northDegrees?: number;
 	readonly areas: readonly PlanArea[];
 	readonly valves: readonly PlanMark[];
+	/** The ways of the air into the sections. */
+	readonly flows: readonly PlanFlow[];
 	readonly pins: readonly PlanPin[];
 }
 
@@ -158,6 +160,8 @@ export interface JobGroup {
 	readonly valve: string;
 	readonly valveKnown: boolean;
 	readonly facts: readonly string[];
+	/** Which sections lose their air while the valve is shut, as a sentence; where that is known. */
+	readonly withoutAirToo?: string;
 	readonly jobCount: string;
 	readonly costPerYear: string;
 	readonly steps: readonly Tick[];

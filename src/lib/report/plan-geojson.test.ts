@@ -22,7 +22,8 @@ function survey(more: Partial<Survey> = {}): Survey {
 				id: 'section-1',
 				name: NASTY,
 				valve: '-BV1 <b>',
-				valveAt: { planId: 'plan-1', at: { x: 0.25, y: 0.9 } }
+				valveAt: { planId: 'plan-1', at: { x: 0.25, y: 0.9 } },
+				feedAt: { planId: 'plan-1', from: { x: 0.25, y: 1 }, to: { x: 0.25, y: 0.8 } }
 			}
 		},
 		areas: {
@@ -75,6 +76,14 @@ describe('a plan as GeoJSON', () => {
 		expect(leak?.geometry).toEqual({ type: 'Point', coordinates: [4, 47.5] });
 		const valve = features.find(({ id }) => id === 'valve-section-1');
 		expect(valve?.geometry).toEqual({ type: 'Point', coordinates: [20, 5] });
+		const arrow = features.find(({ id }) => id === 'feed-section-1');
+		expect(arrow?.geometry).toEqual({
+			type: 'LineString',
+			coordinates: [
+				[20, 0],
+				[20, 10]
+			]
+		});
 		const area = features.find(({ id }) => id === 'area-1');
 		expect(area?.geometry.coordinates).toEqual([
 			[

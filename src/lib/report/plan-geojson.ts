@@ -2,6 +2,7 @@ import { fromMinor } from '../core/money/currency.ts';
 import { find } from '../core/survey/ids.ts';
 import { leaksInOrder } from '../core/survey/leak-state.ts';
 import { metresPerPixel, toPixel } from '../core/survey/plan-geometry.ts';
+import { flowsOn } from '../core/survey/plan-shapes.ts';
 import type { Area, Leak, Plan, PlanPoint, Section, Survey } from '../core/survey/schema.ts';
 import { knownLeak, roundsUntil } from '../core/survey/standing.ts';
 import { ok, refuse, type Result } from '../core/units/result.ts';
@@ -12,6 +13,7 @@ type Position = readonly [x: number, y: number];
 
 type Geometry =
 	| { readonly type: 'Point'; readonly coordinates: Position }
+	| { readonly type: 'LineString'; readonly coordinates: readonly Position[] }
 	| { readonly type: 'Polygon'; readonly coordinates: readonly (readonly Position[])[] };
 
 export interface PlanFeature {
@@ -93,6 +95,15 @@ export function planGeoJson(
 					? []
 					: [valveFeature(section, place(section.valveAt.at))]
 			),
+			...flowsOn(survey, plan.id).map(({ id, sectionId, from, to }): PlanFeature => {
+				const name = find(survey.sections, sectionId)?.name ?? '';
+				return {
+					type: 'Feature',
+					id,
+					geometry: { type: 'LineString', coordinates: [place(from), place(to)] },
+					properties: { kind: 'way-of-the-air', section: inert(name) }
+				};
+			}),
 			...leaksInOrder(survey).flatMap((leak) =>
 				leak.at && leak.planId === plan.id
 					? [leakFeature(survey, assessment, leak, place(leak.at))]

@@ -1,6 +1,6 @@
 import { find } from '../core/survey/ids.ts';
 import { metresPerPixel } from '../core/survey/plan-geometry.ts';
-import { areasOn, valvesOn } from '../core/survey/plan-shapes.ts';
+import { areasOn, flowsOn, valvesOn } from '../core/survey/plan-shapes.ts';
 import type { Plan, PlanPoint, Survey } from '../core/survey/schema.ts';
 import type { PlanPage, PlanPin } from './model.ts';
 
@@ -47,6 +47,7 @@ function drawnOn(survey: Survey, roundId: string, plan: Plan): Omit<PlanPage, 'p
 		...(metres !== undefined && { widthM: metres * image.widthPx }),
 		...(northDegrees !== undefined && { northDegrees }),
 		areas: areasOn(survey, id, roundId),
-		valves: valvesOn(survey, id)
+		valves: valvesOn(survey, id),
+		flows: flowsOn(survey, id)
 	};
 }

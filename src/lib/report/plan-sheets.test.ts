@@ -19,6 +19,7 @@ function planOf(
 		heightPx: 2000,
 		areas: [],
 		valves: [],
+		flows: [],
 		pins: places.map(({ x, y }, index) => ({
 			leakId: `leak-${String(index + 1)}`,
 			tag: String(index + 1),

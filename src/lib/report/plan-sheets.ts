@@ -192,9 +192,10 @@ function sheetOf(
 	};
 }
 
-/** The valves and the names beside them: no number may hide what shuts the air off. */
-function keptClear({ valves }: PlanPage, part: Box, frame: Box): Point[] {
-	return valves.flatMap(({ at, text }) => {
+/** The valves with the names beside them, and the heads of arrows: no number may hide what shuts the air off. */
+function keptClear({ valves, flows }: PlanPage, part: Box, frame: Box): Point[] {
+	const heads = flows.map(({ to }) => onSheet(to, part, frame));
+	const names = valves.flatMap(({ at, text }) => {
 		const { x, y } = onSheet(at, part, frame);
 		if (x < frame.x || x > frame.x + frame.width || y < frame.y || y > frame.y + frame.height)
 			return [];
@@ -202,6 +203,7 @@ function keptClear({ valves }: PlanPage, part: Box, frame: Box): Point[] {
 		const right = x + steps * STEP_MM <= frame.x + frame.width ? 1 : -1;
 		return Array.from({ length: steps + 1 }, (_, step) => ({ x: x + right * step * STEP_MM, y }));
 	});
+	return [...names, ...heads];
 }
 
 /** Where a place of the plan is on the page. */

@@ -7,6 +7,7 @@ import type { help } from './en/help.ts';
 import type { leak } from './en/leak.ts';
 import type { mending } from './en/mending.ts';
 import type { method } from './en/method.ts';
+import type { planDesk } from './en/plan-desk.ts';
 import type { proof } from './en/proof.ts';
 import type { refusalParts } from './en/refusal-parts.ts';
 import type { cautions } from './en/cautions.ts';
@@ -32,6 +33,7 @@ export interface Catalogue {
 	readonly leak: typeof leak;
 	readonly mending: typeof mending;
 	readonly method: typeof method;
+	readonly planDesk: typeof planDesk;
 	readonly proof: typeof proof;
 	readonly refusalParts: typeof refusalParts;
 	readonly cautions: typeof cautions;

@@ -216,6 +216,28 @@ describe('stored energy and waiting', () => {
 			expect(storedEnergy(bar, litre).ok).toBe(false);
 	});
 
+	it('names what loses its air with a section, where it was said what feeds it', () => {
+		const given = [{ sectionId: 'section-a' }, { sectionId: 'section-b' }];
+		const survey = surveyOf(given);
+		const told = (survey: Survey) =>
+			fixList(survey, assessmentOf(given)).groups.map(({ section, withoutAirToo }) => [
+				section?.name,
+				...withoutAirToo.map(({ name }) => name)
+			]);
+		expect(told(survey)).toEqual([['Section A'], ['Section B']]);
+		const [a, c] = [survey.sections['section-a'], survey.sections['section-c']];
+		if (!a || !c) throw new Error('no section');
+		const fed: Survey = {
+			...survey,
+			sections: {
+				...survey.sections,
+				'section-a': { ...a, fedFrom: [{ kind: 'station' }] },
+				'section-c': { ...c, fedFrom: [{ kind: 'section', sectionId: 'section-a' }] }
+			}
+		};
+		expect(told(fed)).toEqual([['Section A', 'Section C'], ['Section B']]);
+	});
+
 	it('[P2] 365 days of waiting cost the year (derived)', () => {
 		expect(costOfWaitingPerDay(36_500)).toBe(100);
 		expect(costOfWaitingPerDay(1) * 365).toBeCloseTo(1, 12);

@@ -1,3 +1,4 @@
+import { withoutAirToo } from '../survey/feeding.ts';
 import { find } from '../survey/ids.ts';
 import { leaksInOrder, mendingIn, type LeakState } from '../survey/leak-state.ts';
 import { STARTING_ACTION, type Action, type Hazard, type Part } from '../survey/parts.ts';
@@ -52,6 +53,8 @@ export interface FixGroup {
 	readonly pressureBarGauge?: number;
 	/** p·V of the air in the section, where its volume and pressure are known; METHOD P1. */
 	readonly storedEnergyJ?: Joule;
+	/** Sections that lose their air with this one, where it was said what feeds them. */
+	readonly withoutAirToo: readonly Section[];
 	/** Of the jobs still to do that could be priced. */
 	readonly costMinorPerYear?: number;
 	readonly openCount: number;
@@ -192,6 +195,7 @@ function fixGroup(survey: Survey, section: Section | undefined, jobs: readonly F
 		...(section && { section }),
 		...(pressure !== undefined && { pressureBarGauge: pressure }),
 		...(energy?.ok && { storedEnergyJ: energy.value }),
+		withoutAirToo: section ? withoutAirToo(survey, section.id) : [],
 		...(costs.length > 0 && { costMinorPerYear: costs.reduce((sum, cost) => sum + cost, 0) }),
 		openCount: open.length,
 		cautions: sectionCautions(section),

@@ -175,7 +175,8 @@ describe('a newer drawing', () => {
 				'section-a': {
 					id: 'section-a',
 					name: 'A',
-					valveAt: { planId: 'plan-1', at: { x: 0.5, y: 0 } }
+					valveAt: { planId: 'plan-1', at: { x: 0.5, y: 0 } },
+					feedAt: { planId: 'plan-1', from: { x: 0.5, y: 0 }, to: { x: 0.25, y: 0.1 } }
 				}
 			},
 			areas: { 'area-1': area('area-1', HALF, 'section-a') },
@@ -209,7 +210,10 @@ describe('a newer drawing', () => {
 		expect(bodies[2]).toMatchObject({ kind: 'set-area', areaId: 'area-1' });
 		expect(bodies[3]).toMatchObject({
 			kind: 'set-section',
-			changes: { valveAt: { at: { x: 1, y: 0.5 } } }
+			changes: {
+				valveAt: { at: { x: 1, y: 0.5 } },
+				feedAt: { from: { x: 1, y: 0.5 }, to: { x: 0.9, y: 0.25 } }
+			}
 		});
 	});
 

@@ -18,6 +18,14 @@ export interface PlanMark {
 	readonly text: string;
 }
 
+/** The way of the air into a section: an arrow. */
+export interface PlanFlow {
+	readonly id: string;
+	readonly sectionId: string;
+	readonly from: PlanPoint;
+	readonly to: PlanPoint;
+}
+
 /** The sections that are drawn on a plan, and what was walked on it in a round. */
 export function areasOn(survey: Survey, planId: string, roundId?: string): PlanArea[] {
 	return Object.values(survey.areas ?? {}).flatMap((area): PlanArea[] => {
@@ -44,5 +52,14 @@ export function valvesOn(survey: Survey, planId: string): PlanMark[] {
 					at: valveAt.at,
 					text: (valve ?? name).split(',', 1).join()
 				}
+	);
+}
+
+/** The ways of the air into sections that are drawn on a plan. */
+export function flowsOn(survey: Survey, planId: string): PlanFlow[] {
+	return Object.values(survey.sections).flatMap(({ id, feedAt, removed }) =>
+		removed || feedAt?.planId !== planId
+			? []
+			: { id: `feed-${id}`, sectionId: id, from: feedAt.from, to: feedAt.to }
 	);
 }

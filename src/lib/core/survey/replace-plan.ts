@@ -67,13 +67,15 @@ export function replacePlan(
 			changes: { outline: area.outline.map(place) }
 		});
 	}
-	for (const { id, valveAt, removed } of Object.values(survey.sections)) {
-		if (valveAt?.planId !== plan.id || removed) continue;
-		bodies.push({
-			kind: 'set-section',
-			sectionId: id,
-			changes: { valveAt: { planId: plan.id, at: place(valveAt.at) } }
-		});
+	for (const { id, valveAt, feedAt, removed } of Object.values(survey.sections)) {
+		if (removed) continue;
+		const planId = plan.id;
+		const valve = valveAt?.planId === planId && { valveAt: { planId, at: place(valveAt.at) } };
+		const feed = feedAt?.planId === planId && {
+			feedAt: { planId, from: place(feedAt.from), to: place(feedAt.to) }
+		};
+		if (valve || feed)
+			bodies.push({ kind: 'set-section', sectionId: id, changes: { ...valve, ...feed } });
 	}
 	return { bodies, outside: outside.sort((one, other) => one - other) };
 }

@@ -107,6 +107,13 @@ export const Plan = z.object({
 });
 export type Plan = z.infer<typeof Plan>;
 
+/** What a section's air comes from: the station's own line, or another section. */
+export const Feed = z.discriminatedUnion('kind', [
+	z.object({ kind: z.literal('station') }),
+	z.object({ kind: z.literal('section'), sectionId: Id })
+]);
+export type Feed = z.infer<typeof Feed>;
+
 /** What one isolating valve shuts. */
 export const Section = z.object({
 	id: Id,
@@ -122,6 +129,10 @@ export const Section = z.object({
 	restoreMinutes: Amount.optional(),
 	/** Where its isolating valve is. */
 	valveAt: z.object({ planId: Id, at: PlanPoint }).optional(),
+	/** What its air comes from: several on a ring. Absent, nobody said. */
+	fedFrom: z.array(Feed).min(1).max(20).optional(),
+	/** The way of its air on a plan: from the line that feeds it to where it goes in. */
+	feedAt: z.object({ planId: Id, from: PlanPoint, to: PlanPoint }).optional(),
 	note: Text.optional(),
 	removed
 });

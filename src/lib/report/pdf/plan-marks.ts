@@ -1,4 +1,4 @@
-import type { PlanArea, PlanMark } from '../../core/survey/plan-shapes.ts';
+import type { PlanArea, PlanFlow, PlanMark } from '../../core/survey/plan-shapes.ts';
 import type { Point } from '../pin-places.ts';
 import type { Box, Sheet, TextStyle } from './sheet.ts';
 
@@ -9,6 +9,8 @@ const VALVE_LABEL: TextStyle = { size: 8, bold: true };
 const SCALE: TextStyle = { size: 9 };
 const SECTION = { thickness: 0.7, dash: [4, 1, 0.8, 1] } as const;
 const WALKED = { thickness: 0.4, dash: [0.4, 1.1] } as const;
+/** How long the head of an arrow is, mm at scale 1. */
+const FLOW_HEAD = 3.2;
 /** How wide a valve is drawn, mm at scale 1. */
 export const VALVE_WIDTH = 5.2;
 
@@ -58,6 +60,29 @@ export function drawValves(
 		const right = x + half + 1.4;
 		const fits = !within || right + width + 1 <= within.x + within.width;
 		drawLabel(sheet, text, fits ? right : x - half - 1.4 - width, y, VALVE_LABEL);
+	}
+}
+
+/** The ways of the air into the sections: arrows on a white edge. */
+export function drawFlows(sheet: Sheet, flows: readonly PlanFlow[], place: Place): void {
+	for (const { from, to } of flows) {
+		const [start, end] = [place(from), place(to)];
+		const length = Math.hypot(end.x - start.x, end.y - start.y);
+		if (length === 0) continue;
+		const [ux, uy] = [(end.x - start.x) / length, (end.y - start.y) / length];
+		const at = (back: number, aside: number): [number, number] => [
+			end.x - back * ux - aside * uy,
+			end.y - back * uy + aside * ux
+		];
+		const head = (grown: number): [number, number][] => [
+			at(-grown, 0),
+			at(FLOW_HEAD + grown, FLOW_HEAD / 2 + grown),
+			at(FLOW_HEAD + grown, -FLOW_HEAD / 2 - grown)
+		];
+		sheet.rule(start.x, start.y, ...at(FLOW_HEAD / 2, 0), 1.6, 255);
+		sheet.triangle(head(0.5), { mode: 'F', white: true });
+		sheet.rule(start.x, start.y, ...at(FLOW_HEAD / 2, 0), 0.8);
+		sheet.triangle(head(0), { mode: 'F' });
 	}
 }
 

@@ -1,8 +1,16 @@
+import type { PlanPoint } from '../../core/survey/schema.ts';
 import type { PlanPage, PinShape } from '../model.ts';
 import type { PlanLayout, PlanSheet } from '../plan-sheets.ts';
 import { onSheet } from '../plan-sheets.ts';
 import { drawPin } from './marks.ts';
-import { drawNorth, drawScaleBar, drawShapes, drawValves, VALVE_WIDTH } from './plan-marks.ts';
+import {
+	drawFlows,
+	drawNorth,
+	drawScaleBar,
+	drawShapes,
+	drawValves,
+	VALVE_WIDTH
+} from './plan-marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
 
 /** A plan's picture, decoded or ready to embed: JPEG is quickest, and smallest to print. */
@@ -63,7 +71,11 @@ function beginPage(
 	const image = images.get(each.key);
 	if (image) sheet.image(image.bytes, image.kind, frame, each.key);
 	else sheet.write('The picture of this plan is not in the survey.', frame.x + 4, frame.y + 4, KEY);
-	sheet.clipped(frame, () => drawShapes(sheet, plan, (at) => onSheet(at, part, frame)));
+	sheet.clipped(frame, () => {
+		const place = (at: PlanPoint) => onSheet(at, part, frame);
+		drawShapes(sheet, plan, place);
+		drawFlows(sheet, plan.flows, place);
+	});
 	sheet.rect(frame, { mode: 'S', thickness: 0.3 });
 	drawValves(sheet, plan.valves, (at) => onSheet(at, part, frame), frame);
 	const under = frame.y + frame.height + 2;
@@ -134,6 +146,17 @@ function drawKey(sheet: Sheet, plan: PlanPage, key: PlanPagesToDraw['key'], y: n
 			y: y + 2.4
 		}));
 		say('isolating valve', VALVE_WIDTH + 1.2);
+	}
+	if (plan.flows.length > 0) {
+		drawFlows(
+			sheet,
+			[{ id: '', sectionId: '', from: { x: 0, y: 0 }, to: { x: 7, y: 0 } }],
+			(at) => ({
+				x: x + at.x,
+				y: y + 2.4
+			})
+		);
+		say('way of the air', 8.2);
 	}
 	const kinds = new Set(plan.areas.map(({ kind }) => kind));
 	for (const [kind, text] of [

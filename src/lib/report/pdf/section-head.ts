@@ -6,6 +6,7 @@ const NAME: TextStyle = { size: 18, bold: true };
 const SUM: TextStyle = { size: 11, bold: true, align: 'right' };
 const VALVE: TextStyle = { size: 13, bold: true };
 const FACTS: TextStyle = { size: 10 };
+const WITHOUT_AIR: TextStyle = { size: 10, bold: true };
 const WINDOW: TextStyle = { size: 11, bold: true };
 const AGAIN: TextStyle = { size: 10.5, bold: true };
 const SUM_COLUMN = 48;
@@ -22,15 +23,20 @@ function parts(sheet: Sheet, group: JobGroup) {
 			VALVE,
 			width - 6
 		),
+		withoutAir:
+			group.withoutAirToo === undefined
+				? []
+				: sheet.lines(group.withoutAirToo, WITHOUT_AIR, width - 6),
 		facts: sheet.lines(group.facts.join('  ·  '), FACTS, width - 6, FACT_LINES)
 	};
 }
 
 function boxHeight(sheet: Sheet, group: JobGroup): number {
-	const { valve, facts } = parts(sheet, group);
+	const { valve, withoutAir, facts } = parts(sheet, group);
 	return (
 		3 +
 		valve.length * sheet.lineHeight(VALVE) +
+		withoutAir.length * sheet.lineHeight(WITHOUT_AIR) +
 		facts.length * sheet.lineHeight(FACTS) +
 		2 +
 		STEP_SIDE +
@@ -62,7 +68,7 @@ export function sectionHeadHeight(sheet: Sheet, group: JobGroup): number {
 /** A section: what it costs, the valve to close, and the order of the work with its boxes. */
 export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): number {
 	const right = sheet.width - MARGIN;
-	const { window, name, valve, facts } = parts(sheet, group);
+	const { window, name, valve, withoutAir, facts } = parts(sheet, group);
 	sheet.rule(MARGIN, y, right, y, 1.1);
 	let down = y + 3;
 	sheet.write(window, MARGIN, down, WINDOW);
@@ -75,6 +81,7 @@ export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): numbe
 	sheet.rect(box, { mode: 'S', thickness: 0.8 });
 	let inside = down + 3;
 	inside += sheet.write(valve, MARGIN + 3, inside, VALVE);
+	inside += sheet.write(withoutAir, MARGIN + 3, inside, WITHOUT_AIR);
 	inside += sheet.write(facts, MARGIN + 3, inside, FACTS) + 2;
 	const next = drawTicks(sheet, group.steps, MARGIN + 3, inside, STEP_SIDE, 6);
 	sheet.write('Initials', next, inside + STEP_SIDE - 4.6, { size: 9 });

@@ -140,8 +140,8 @@ export class Sheet {
 		return lines.length * this.lineHeight(style);
 	}
 
-	rule(x1: number, y1: number, x2: number, y2: number, thickness: number): void {
-		this.doc.setDrawColor(0);
+	rule(x1: number, y1: number, x2: number, y2: number, thickness: number, grey = 0): void {
+		this.doc.setDrawColor(grey);
 		this.doc.setLineWidth(this.#mm(thickness));
 		this.doc.line(this.#mm(x1), this.#mm(y1), this.#mm(x2), this.#mm(y2));
 	}

@@ -8,6 +8,7 @@ import { help } from './help.ts';
 import { leak } from './leak.ts';
 import { mending } from './mending.ts';
 import { method } from './method.ts';
+import { planDesk } from './plan-desk.ts';
 import { proof } from './proof.ts';
 import { refusalParts } from './refusal-parts.ts';
 import { cautions } from './cautions.ts';
@@ -30,6 +31,7 @@ export const german: Catalogue = {
 	leak,
 	mending,
 	method,
+	planDesk,
 	proof,
 	refusalParts,
 	cautions,

@@ -6,6 +6,7 @@ export const mending: Catalogue['mending'] = {
 		'competent-person': 'befähigte Person',
 		'service-engineer': 'Kundendienst'
 	},
+	withoutAirToo: (sections: string) => `Ohne Luft, solange das Ventil zu ist, auch: ${sections}`,
 	left: {
 		'left-out': 'Auf Ihren Wunsch ausgelassen',
 		'not-priced': 'Noch nicht bewertet',

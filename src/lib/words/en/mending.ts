@@ -9,6 +9,8 @@ export const mending = {
 		'competent-person': 'competent person',
 		'service-engineer': 'service engineer'
 	} satisfies Record<Skill, string>,
+	/** Beside a valve: what loses its air with it. */
+	withoutAirToo: (sections: string) => `Also without air while it is shut: ${sections}`,
 	left: {
 		'left-out': 'Left out, as you wished',
 		'not-priced': 'Not priced yet',
