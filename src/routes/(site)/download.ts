@@ -1,14 +1,16 @@
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
 
-/** Hands the whole survey out as one file, made from what is in memory. */
-export async function downloadSurvey(open: OpenSurvey): Promise<void> {
-	handOutSurvey({ name: open.survey.site.name, bytes: await open.toFile() });
+/** Hands the whole survey out as one file, made from what is in memory. @returns the file's name */
+export async function downloadSurvey(open: OpenSurvey): Promise<string> {
+	return handOutSurvey({ name: open.survey.site.name, bytes: await open.toFile() });
 }
 
 /** Offers a survey file under the name of its site. */
-export function handOutSurvey({ name, bytes }: { name: string; bytes: Uint8Array }): void {
+export function handOutSurvey({ name, bytes }: { name: string; bytes: Uint8Array }): string {
 	const file = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/zip' });
-	handOut(file, `${fileStem(name)}.airtally.zip`);
+	const fileName = `${fileStem(name)}.airtally.zip`;
+	handOut(file, fileName);
+	return fileName;
 }
 
 /** Offers a file for saving under a name. */

@@ -97,7 +97,10 @@ function columns(sheet: Sheet) {
 function cells(sheet: Sheet, group: JobGroup) {
 	const width = sheet.contentWidth;
 	return {
-		name: sheet.lines(group.heading, CELL_BOLD, width * 0.28, 3),
+		name: [
+			...sheet.lines(group.heading, CELL_BOLD, width * 0.28, 3),
+			...(group.window === undefined ? [] : sheet.lines(group.window, CELL, width * 0.28, 2))
+		],
 		valve: sheet.lines(group.valve, CELL, width * 0.32, 3),
 		jobs: sheet.lines(group.jobCount, CELL, width * 0.17, 3)
 	};

@@ -9,6 +9,8 @@ export interface PartStanding {
 	readonly standing: string;
 	/** Something that an answer needs is not there. */
 	readonly missing: boolean;
+	/** Nothing is there yet, and an answer can do without. */
+	readonly empty?: boolean;
 }
 
 /** How far Set up has come, part by part. */
@@ -30,13 +32,14 @@ export function indexOf(survey: Survey, format: Format): readonly PartStanding[]
 			id: 'plans',
 			title: setUp.parts.plans.title,
 			standing: plans === 0 ? setUp.standing.noneYet : format.count(plans),
-			missing: false
+			missing: false,
+			empty: plans === 0
 		},
 		{
 			id: 'sections',
 			title: setUp.parts.sections.title,
 			standing: sections === 0 ? setUp.standing.noneYet : format.count(sections),
-			missing: false
+			missing: sections === 0
 		},
 		{
 			id: 'supply',

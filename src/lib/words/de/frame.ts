@@ -20,6 +20,7 @@ export const frame: Catalogue['frame'] = {
 	redo: 'Wiederholen',
 	toFile: 'In Datei',
 	toFileAbout: 'Erfassung in eine Datei sichern',
+	filed: (file) => `Gespeichert als ${file}, bei den Downloads dieses Geräts.`,
 	notWritten: 'Die letzte Änderung konnte nicht geschrieben werden.',
 	inMemory: (why) => `${why} Was Sie erfassen, bleibt inzwischen im Arbeitsspeicher.`,
 	saveNow: 'Jetzt alles in eine Datei sichern',

@@ -37,6 +37,9 @@ export const mending: Catalogue['mending'] = {
 		photo: 'Foto: seine Datei im Paket und in der Erhebungsdatei',
 		description: 'Beschreibung mit den Sicherheitshinweisen'
 	},
+	doubtCounted:
+		'Der Zweifel ist eingerechnet: Jedes Leck zählt mit seinem Mittelwert. Eine Schätzung kann weit zu niedrig sein, aber kaum weit zu hoch; darum ist der Mittelwert mehr als der Wert, der unten in der Liste steht.',
+	toPlan: (terms) => `Zum Plan: ${terms}`,
 	workOrderHeadings: {
 		number: 'Nummer',
 		title: 'Titel',

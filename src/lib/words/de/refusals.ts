@@ -282,7 +282,7 @@ export const refusals: Catalogue['refusals'] = {
 	'currency-differs':
 		'Die beiden Rundgänge stehen in verschiedenen Währungen[: {before} und {after}]. Stellen Sie dieselbe ein, dann vergleichen Sie.',
 	'system-tests-missing':
-		'Eine gemessene Einsparung braucht in beiden Rundgängen eine Systemprüfung[; {round} hat keine]. Fügen Sie sie unter Einrichten hinzu oder belassen Sie es bei dem, was das Abseifen belegt.',
+		'Eine gemessene Einsparung braucht in beiden Rundgängen eine Systemprüfung[; {round} hat keine]. Fügen Sie sie unter Bewerten hinzu oder belassen Sie es bei dem, was das Abseifen belegt.',
 	'round-unknown':
 		'Einen Rundgang „{round}“ gibt es in dieser Erfassung nicht. Wählen Sie einen von diesen[: {rounds}].',
 	'round-ambiguous':

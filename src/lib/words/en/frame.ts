@@ -20,6 +20,7 @@ export const frame = {
 	redo: 'Redo',
 	toFile: 'To file',
 	toFileAbout: 'Save the survey to a file',
+	filed: (file: string) => `Saved to ${file}, among the downloads of this device.`,
 	notWritten: 'The last change could not be written.',
 	inMemory: (why: string) => `${why} What you record is kept in memory meanwhile.`,
 	saveNow: 'Save everything to a file now',

@@ -41,6 +41,10 @@ export const mending = {
 		photo: 'Photo: its file in the pack and in the survey file',
 		description: 'Description, with the cautions'
 	},
+	doubtCounted:
+		'Doubt is counted: each leak stands at its mean. An estimate can be far too low but hardly far too high, so the mean is more than the face value in the list below.',
+	/** A way down the page. */
+	toPlan: (terms: string) => `To the plan: ${terms}`,
 	/** Headings of the columns that a site begins with. */
 	workOrderHeadings: {
 		number: 'Number',

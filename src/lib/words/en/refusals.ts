@@ -252,7 +252,7 @@ export const refusals = {
 	'currency-differs':
 		'The two rounds are in different currencies[: {before} and {after}]. Set the same one, then compare.',
 	'system-tests-missing':
-		'A measured saving needs a system test in both rounds[; {round} has none]. Add one in Set up or leave it at what soap proves.',
+		'A measured saving needs a system test in both rounds[; {round} has none]. Add one on Weigh, or leave it at what soap proves.',
 	'round-unknown': 'There is no round “{round}” in this survey. Choose one of these[: {rounds}].',
 	'round-ambiguous':
 		'More than one round is called “{round}”. Give the id of the one that is meant[: {rounds}].',
