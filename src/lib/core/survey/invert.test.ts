@@ -12,6 +12,11 @@ const anySurvey = fc
 	.array(anyBody, { maxLength: 40 })
 	.map((bodies) => bodies.reduce((survey, body) => next(survey, body) ?? survey, startedSurvey()));
 
+/** Of one kind, so that one of them is likely to fit: a photo fits only a leak that is there. */
+function severalOf(kind: keyof typeof ANY_BODY) {
+	return fc.array(ANY_BODY[kind] as fc.Arbitrary<CommandBody>, { minLength: 30, maxLength: 30 });
+}
+
 function next(survey: Survey, body: CommandBody): Survey | undefined {
 	const applied = apply(survey, body);
 	return applied.ok ? applied.value : undefined;
@@ -47,9 +52,10 @@ describe('a command taken back leaves the survey as it was before', () => {
 	test.each(Object.keys(ANY_BODY) as (keyof typeof ANY_BODY)[])('%s', (kind) => {
 		let taken = 0;
 		fc.assert(
-			fc.property(anySurvey, ANY_BODY[kind], (before, body) => {
-				const after = next(before, body);
-				fc.pre(after !== undefined);
+			fc.property(anySurvey, severalOf(kind), (before, bodies) => {
+				const body = bodies.find((one) => next(before, one) !== undefined);
+				fc.pre(body !== undefined);
+				const after = next(before, body) as Survey;
 				const inverse = invert(before, body);
 				if (!inverse.ok) throw new Error(JSON.stringify(inverse.error));
 				const back = apply(after, inverse.value);
