@@ -14,7 +14,7 @@ const anySurvey = fc
 
 /** Of one kind, so that one of them is likely to fit: a photo fits only a leak that is there. */
 function severalOf(kind: keyof typeof ANY_BODY) {
-	return fc.array(ANY_BODY[kind] as fc.Arbitrary<CommandBody>, { minLength: 30, maxLength: 30 });
+	return fc.array(ANY_BODY[kind], { minLength: 30, maxLength: 30 });
 }
 
 function next(survey: Survey, body: CommandBody): Survey | undefined {
