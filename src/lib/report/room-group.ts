@@ -2,15 +2,10 @@ import { roomCautions, type Caution } from '../core/mend/cautions.ts';
 import { roomChecksOf, type RoomFinding } from '../core/mend/room-findings.ts';
 import { coverage } from '../core/survey/coverage.ts';
 import type { Survey } from '../core/survey/schema.ts';
-import { coverageSentence, NOT_MARKED } from '../words/coverage.ts';
-import {
-	ROOM_MADE_SAFE,
-	ROOM_POINT_WORDS,
-	roomActionWords,
-	roomFoundWords,
-	roomTag,
-	ROTARY_SCREWS
-} from '../words/room.ts';
+import { coverageSentence } from '../words/coverage.ts';
+import { compressorRoom } from '../words/compressor-room.ts';
+import { files } from '../words/files.ts';
+import { ROOM_POINT_WORDS, roomActionWords, roomFoundWords, roomTag } from '../words/room.ts';
 import type { CautionLine, JobGroup, JobRow, PrintFormat } from './model.ts';
 
 /** The findings of the compressor room as a group of jobs; nothing when nothing was found. */
@@ -20,9 +15,9 @@ export function roomGroup(findings: readonly RoomFinding[], format: PrintFormat)
 	return [
 		{
 			heading: 'Compressor room',
-			valve: ROOM_MADE_SAFE,
+			valve: compressorRoom.madeSafe,
 			valveKnown: false,
-			facts: [ROTARY_SCREWS],
+			facts: [compressorRoom.rotaryScrews],
 			jobCount: `${format.count(open)} of ${format.count(findings.length)} to do`,
 			costPerYear: '',
 			steps: boxes('Mains locked off', 'Cooled', 'Vented', 'Zero proved', 'Restored'),
@@ -40,7 +35,7 @@ export function walkedLines(survey: Survey, roundId: string, format: PrintFormat
 		format.count(checks.filter((check) => check.outcome === outcome).length);
 	return [
 		...plans.map((plan) => coverageSentence(plan, format)),
-		...(plans.length > 0 ? [NOT_MARKED] : []),
+		...(plans.length > 0 ? [files.elsewhere] : []),
 		checks.length === 0
 			? 'Compressor room: no check recorded in this round.'
 			: `Compressor room: ${count('in-order')} in order, ${count('finding')} found, ${count('not-done')} not done.`

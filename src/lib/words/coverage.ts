@@ -13,6 +13,3 @@ export function coverageSentence(
 	const names = areas.flatMap(({ name }) => (name ? [name] : []));
 	return files.marked(plan.name, much, names.join(', '), leaks);
 }
-
-/** What the marks do not say. */
-export const NOT_MARKED = files.elsewhere;

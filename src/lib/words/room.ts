@@ -20,10 +20,6 @@ export function roomActionWords({
 	return finding === undefined ? compressorRoom.agree : ROOM_FINDING_WORDS[finding].action;
 }
 
-/** What stands for the valve to close where the jobs are on a machine. */
-export const ROOM_MADE_SAFE = 'Lock the machine off, let it cool, vent it to zero';
-export const ROTARY_SCREWS = 'Rotary screw machines: leave them to their service engineer';
-
 /** What a finding is called on the list: it hangs on no joint, so it has no number of a leak. */
 export function roomTag(number: number): string {
 	return `R${String(number)}`;

@@ -1,4 +1,7 @@
 import type { Catalogue } from '../catalogue.ts';
+import { pluralsOf } from '../plural.ts';
+
+const many = pluralsOf('de');
 
 export const compressorRoom: Catalogue['compressorRoom'] = {
 	points: {
@@ -69,5 +72,32 @@ export const compressorRoom: Catalogue['compressorRoom'] = {
 	},
 	somethingElse: 'Etwas anderes',
 	serviceEngineer: 'Kundendienst des Herstellers rufen',
-	agree: 'Vorgehen vereinbaren'
+	agree: 'Vorgehen vereinbaren',
+	madeSafe:
+		'Maschine ausschalten und gegen Wiedereinschalten sichern, abkühlen lassen, auf null entlüften',
+	rotaryScrews: 'Schraubenkompressoren: dem Kundendienst des Herstellers überlassen',
+
+	pageTitle: (site) => `Kompressorraum – ${site} – Airtally`,
+	heading: 'Kompressorraum',
+	back: 'Zurück zum Plan',
+	soFar: (looked, shown, found) =>
+		many(looked, {
+			one: `1 Punkt angesehen, Befunde: ${found}`,
+			other: `${shown} Punkte angesehen, Befunde: ${found}`
+		}),
+	beforeTouching: 'Bevor Sie etwas anfassen',
+	machine: 'Maschine oder Behälter',
+	firstMachine: 'Erste Maschine oder ersten Behälter benennen',
+	anotherMachine: 'Weitere Maschine oder weiterer Behälter',
+	add: 'Hinzufügen',
+	isRotaryScrew: 'Dies ist ein Schraubenkompressor',
+	leaveClosed: 'Lassen Sie die Maschine geschlossen.',
+	leaveClosedWhy:
+		'Filter, Öl, Riemen und Verbindungen sind Sache des Kundendienstes des Herstellers.',
+	whatFound: (point) => `${point}: Was haben Sie gefunden?`,
+	inOrder: 'In Ordnung',
+	notDone: 'Nicht gemacht',
+	onList: 'Auf der Reparaturliste:',
+	note: 'Notiz',
+	putRight: 'Behoben'
 };

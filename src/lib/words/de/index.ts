@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue.ts';
+import { cautions } from './cautions.ts';
 import { compressorRoom } from './compressor-room.ts';
 import { controls } from './controls.ts';
 import { doubts } from './doubts.ts';
@@ -8,20 +9,26 @@ import { help } from './help.ts';
 import { leak } from './leak.ts';
 import { mending } from './mending.ts';
 import { method } from './method.ts';
+import { photos } from './photos.ts';
 import { planDesk } from './plan-desk.ts';
+import { planMap } from './plan-map.ts';
 import { proof } from './proof.ts';
 import { refusalParts } from './refusal-parts.ts';
-import { cautions } from './cautions.ts';
 import { refusals } from './refusals.ts';
 import { savingsReport } from './savings-report.ts';
 import { setUp } from './set-up.ts';
 import { siteList } from './site-list.ts';
 import { sums } from './sums.ts';
 import { supply } from './supply.ts';
+import { systemCheck } from './system-check.ts';
 import { tag } from './tag.ts';
+import { underway } from './underway.ts';
+import { walk } from './walk.ts';
+import { weigh } from './weigh.ts';
 
 /** German, whole. */
 export const german: Catalogue = {
+	cautions,
 	compressorRoom,
 	controls,
 	doubts,
@@ -31,15 +38,20 @@ export const german: Catalogue = {
 	leak,
 	mending,
 	method,
+	photos,
 	planDesk,
+	planMap,
 	proof,
 	refusalParts,
-	cautions,
 	refusals,
 	savingsReport,
 	setUp,
 	siteList,
 	sums,
 	supply,
-	tag
+	systemCheck,
+	tag,
+	underway,
+	walk,
+	weigh
 };

@@ -144,6 +144,13 @@ export const sums: Catalogue['sums'] = {
 	byReading: (range) => `neun von zehn, nur nach dieser Angabe: ${range}`,
 	range: (low, high) => `${low} bis ${high}`,
 
+	workings: {
+		rule: (id) => `Regel ${id}`,
+		byRule: (rule) => `nach ${rule}`,
+		more: (next, all) => `${next} weitere von ${all} zeigen`,
+		beside: 'Daneben, nach einem anderen Verfahren'
+	},
+
 	found: {
 		keepWalking: (share, range) =>
 			`Sie haben etwa ${share} dessen gefunden, was das System verliert (${range}). Suchen Sie weiter.`,

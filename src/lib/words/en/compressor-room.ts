@@ -1,4 +1,7 @@
 import type { RoomFindingKind, RoomPoint } from '#lib/core/survey/room-points.ts';
+import { pluralsOf } from '../plural.ts';
+
+const many = pluralsOf('en');
 
 /** The points of the compressor room, and what is found there. */
 export const compressorRoom = {
@@ -52,5 +55,31 @@ export const compressorRoom = {
 	} satisfies Record<RoomFindingKind, { found: string; action: string }>,
 	somethingElse: 'Something else',
 	serviceEngineer: 'Call the service engineer',
-	agree: 'Agree what to do'
+	agree: 'Agree what to do',
+	/** What stands for the valve to close where the jobs are on a machine. */
+	madeSafe: 'Lock the machine off, let it cool, vent it to zero',
+	rotaryScrews: 'Rotary screw machines: leave them to their service engineer',
+
+	pageTitle: (site: string) => `Compressor room – ${site} – Airtally`,
+	heading: 'Compressor room',
+	back: 'Back to the plan',
+	soFar: (looked: number, shown: string, found: string) =>
+		many(looked, {
+			one: `1 point looked at, ${found} found`,
+			other: `${shown} points looked at, ${found} found`
+		}),
+	beforeTouching: 'Before you touch anything',
+	machine: 'Machine or tank',
+	firstMachine: 'Name the first machine or tank',
+	anotherMachine: 'Another machine or tank',
+	add: 'Add it',
+	isRotaryScrew: 'This is a rotary screw machine',
+	leaveClosed: 'Leave the machine closed.',
+	leaveClosedWhy: 'Its filter, oil, belt and joints are its service engineer’s.',
+	whatFound: (point: string) => `${point}: what did you find?`,
+	inOrder: 'In order',
+	notDone: 'Not done',
+	onList: 'On the fix list:',
+	note: 'Note',
+	putRight: 'Put right'
 };

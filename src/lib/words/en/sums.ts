@@ -147,6 +147,13 @@ export const sums = {
 	byReading: (range: string) => `nine in ten, by its reading alone: ${range}`,
 	range: (low: string, high: string) => `${low} to ${high}`,
 
+	workings: {
+		rule: (id: string) => `rule ${id}`,
+		byRule: (rule: string) => `by ${rule}`,
+		more: (next: string, all: string) => `Show ${next} more of ${all}`,
+		beside: 'Beside it, by another method'
+	},
+
 	found: {
 		keepWalking: (share: string, range: string) =>
 			`You have found about ${share} of what the system loses (${range}). Keep walking.`,

@@ -12,6 +12,7 @@ import { STATE_WORDS } from '#lib/words/actions.ts';
 import type { Format } from '#lib/words/format.ts';
 import { PART_WORDS } from '#lib/words/parts.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
+import { walk } from '#lib/words/walk.ts';
 
 /** What one leak wastes: to order by, in short and in full. */
 interface Waste {
@@ -32,7 +33,7 @@ export function wasteByLeak(assessment: Assessment, format: Format): WasteByLeak
 					: energy !== undefined
 						? format.energy(energy)
 						: undefined;
-			const long = yearly ? `${flow} of free air, ${yearly} a year` : `${flow} of free air`;
+			const long = yearly ? walk.wastes(flow, yearly) : walk.wastesFlow(flow);
 			return [
 				each.leakId,
 				{ worth: cost ?? energy ?? each.freeAirM3PerS, short: yearly ?? flow, long }
@@ -87,7 +88,7 @@ export function pinsOn(
 			at: leak.at,
 			state,
 			size: share > 0.4 ? 3 : share > 0.1 ? 2 : 1,
-			name: `Leak ${leak.tag}, ${STATE_WORDS[state]}, ${PART_WORDS[leak.part]}${leak.place ? `, ${leak.place}` : ''}`
+			name: walk.pin(leak.tag, STATE_WORDS[state], PART_WORDS[leak.part], leak.place ?? '')
 		};
 	});
 }
@@ -127,5 +128,5 @@ export function placeWords(
 ): string | undefined {
 	const on = find(survey.plans, planId);
 	if (!at || !on) return undefined;
-	return `${on.name}: ${format.percent(at.x)} from the left, ${format.percent(at.y)} from the top`;
+	return walk.placed(on.name, format.percent(at.x), format.percent(at.y));
 }

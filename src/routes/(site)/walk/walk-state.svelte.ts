@@ -6,6 +6,7 @@ import { keepDraft, keptDraft } from '#lib/session/draft-keeper.ts';
 import { newId, now } from '#lib/session/identity.ts';
 import { draftAfter, leakOf, type LeakDraft } from '#lib/ui/walk/leak-draft.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
+import { walk } from '#lib/words/walk.ts';
 import { photoTaken } from '../photo-taken.ts';
 import type { SiteContext } from '../site-context.ts';
 import { KeptDraft } from './kept-draft.ts';
@@ -128,7 +129,7 @@ export class Walk {
 			this.said = refusalSentence(done.error);
 			return false;
 		}
-		this.said = `Leak ${String(leak.tag)} is pinned.`;
+		this.said = walk.pinned(leak.tag);
 		this.drop();
 		return true;
 	}
@@ -150,8 +151,7 @@ export class Walk {
 		if (near && time - before.time < SAME_TAP_MS) return;
 		const place = this.#lying({ planId, at });
 		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, place), newId('leak'));
-		if (this.#site.open.do({ kind: 'add-leak', leak }).ok)
-			this.said = `Leak ${String(leak.tag)} is pinned, to be sized.`;
+		if (this.#site.open.do({ kind: 'add-leak', leak }).ok) this.said = walk.pinnedToSize(leak.tag);
 	}
 
 	/** A place with the section that is drawn there. */
@@ -177,8 +177,7 @@ export class Walk {
 		const walkedAt = now();
 		const use = { kind: 'walked-tight', roundId: this.#site.open.roundId, walkedAt } as const;
 		const area = { id: newId('area'), planId, outline, use };
-		if (this.#site.open.do({ kind: 'add-area', area }).ok)
-			this.said = 'The area is marked as walked and tight.';
+		if (this.#site.open.do({ kind: 'add-area', area }).ok) this.said = walk.areaMarked;
 	}
 
 	/** Photos for the leak that is being entered, or for one that is pinned. */

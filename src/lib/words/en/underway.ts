@@ -1,0 +1,4 @@
+/** Work that takes a while. */
+export const underway = {
+	stop: 'Stop'
+};
