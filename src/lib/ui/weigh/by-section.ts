@@ -5,6 +5,7 @@ import type { StationReport } from '#lib/core/weigh/station-report.ts';
 import { sectionOf } from '#lib/core/weigh/leak-inputs.ts';
 import type { LeakAssessment } from '#lib/core/weigh/assessment.ts';
 import { PART_WORDS } from '#lib/words/parts.ts';
+import { weigh } from '#lib/words/weigh.ts';
 import { amountOf, type Measure } from './measure.ts';
 
 /** One bar of where the air goes: a section, a kind of part, or a part of the week. */
@@ -53,7 +54,7 @@ export function byTime(survey: Survey, report: StationReport): AirShare[] {
 	const groups = rollup(
 		report.outcome.parts.filter(({ savingKwh }) => savingKwh !== 0),
 		(of) => sum(of, ({ savingKwh }) => savingKwh),
-		({ id }) => periods.find((period) => period.id === id)?.name ?? 'Closed weeks'
+		({ id }) => periods.find((period) => period.id === id)?.name ?? weigh.closedWeeks
 	);
 	const all = sum(groups.values());
 	return [...groups].map(([name, amount]) => ({

@@ -4,12 +4,6 @@ import type { Format } from '#lib/words/format.ts';
 /** What the leaks are compared by: money if it is known, else energy, else air. */
 export type Measure = 'cost' | 'energy' | 'air';
 
-export const MEASURE_WORDS: Readonly<Record<Measure, { name: string; yearly: string }>> = {
-	cost: { name: 'Cost a year', yearly: 'the yearly cost' },
-	energy: { name: 'Energy a year', yearly: 'the yearly energy' },
-	air: { name: 'Free air a year', yearly: 'the free air lost in a year' }
-};
-
 export function measureOf({ totals }: Pick<Assessment, 'totals'>): Measure {
 	if (totals.costMinorPerYear !== undefined) return 'cost';
 	return totals.energyKwhPerYear !== undefined ? 'energy' : 'air';

@@ -13,6 +13,7 @@ import type { Ranking } from '#lib/core/weigh/uncertainty/run.ts';
 import type { Spread } from '#lib/core/weigh/uncertainty/spread.ts';
 import { STATE_WORDS } from '#lib/words/actions.ts';
 import { PART_WORDS } from '#lib/words/parts.ts';
+import { weigh } from '#lib/words/weigh.ts';
 
 /** One weighed leak as the ranked table shows it. What is not known is absent. */
 export interface RankedRow {
@@ -185,7 +186,7 @@ const VALUE_OF: Readonly<Record<Facet, (row: RankedRow) => string>> = {
 	state: (row) => row.state
 };
 const NAME_OF: Readonly<Record<Facet, (row: RankedRow) => string>> = {
-	section: (row) => row.section || 'No section yet',
+	section: (row) => row.section || weigh.noSection,
 	part: (row) => PART_WORDS[row.part],
 	state: (row) => STATE_WORDS[row.state]
 };

@@ -1,5 +1,6 @@
 import type { YearFigures } from '#lib/core/weigh/what-if.ts';
 import type { Format } from '#lib/words/format.ts';
+import { weigh } from '#lib/words/weigh.ts';
 
 /** One figure of today beside the same with what is tried. */
 export interface FigureBeside {
@@ -16,18 +17,19 @@ export function figuresBeside(
 	then: YearFigures,
 	format: Format
 ): readonly FigureBeside[] {
+	const { rows: rowNames } = weigh.trial;
 	const rows: readonly (readonly [
 		string,
 		(of: YearFigures) => number | undefined,
 		(value: number) => string
 	])[] = [
-		['Leaks cost a year', (of) => of.leaks.costMinorPerYear, format.money],
-		['Leaks take, energy', (of) => of.leaks.energyKwhPerYear, format.energy],
-		['Leaks, CO₂e', (of) => of.leaks.co2KgPerYear, format.carbon],
-		['Leaks, free air', (of) => of.freeAirM3PerS, format.flow],
-		['Station costs a year', (of) => of.station?.costMinorPerYear, format.money],
-		['Station takes, energy', (of) => of.station?.energyKwhPerYear, format.energy],
-		['Station, CO₂e', (of) => of.station?.co2KgPerYear, format.carbon]
+		[rowNames.leaksCost, (of) => of.leaks.costMinorPerYear, format.money],
+		[rowNames.leaksEnergy, (of) => of.leaks.energyKwhPerYear, format.energy],
+		[rowNames.leaksCarbon, (of) => of.leaks.co2KgPerYear, format.carbon],
+		[rowNames.leaksAir, (of) => of.freeAirM3PerS, format.flow],
+		[rowNames.stationCost, (of) => of.station?.costMinorPerYear, format.money],
+		[rowNames.stationEnergy, (of) => of.station?.energyKwhPerYear, format.energy],
+		[rowNames.stationCarbon, (of) => of.station?.co2KgPerYear, format.carbon]
 	];
 	return rows.flatMap(([name, of, write]) => {
 		const [from, to] = [of(today), of(then)];
@@ -47,6 +49,6 @@ function changeText(
 ): string {
 	if (from === undefined || to === undefined) return '–';
 	const change = to - from;
-	if (Math.abs(change) <= ROUNDING * Math.abs(from)) return 'none';
+	if (Math.abs(change) <= ROUNDING * Math.abs(from)) return weigh.trial.unchanged;
 	return `${change < 0 ? '−' : '+'}${write(Math.abs(change))}`;
 }

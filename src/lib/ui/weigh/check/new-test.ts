@@ -8,12 +8,6 @@ export type NewTest = NewOf<SystemTest> & {
 	readonly localTime?: string;
 };
 
-export const TEST_WORDS: Readonly<Record<SystemTest['kind'], string>> = {
-	'load-time': 'Load time',
-	'bleed-down': 'Bleed-down',
-	'pump-up': 'Pump-up'
-};
-
 /** A field that is empty is left out, so that missing is never zero. */
 export function present<T extends object>(fields: T): { [K in keyof T]?: NonNullable<T[K]> } {
 	return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as {
