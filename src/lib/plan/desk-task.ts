@@ -29,29 +29,24 @@ export const LOOK: DeskTask = { kind: 'look' };
 
 /** What to do next, in words. */
 export function taskWords(task: DeskTask, sectionName: string): string {
+	const words = planDesk.tasks;
 	switch (task.kind) {
 		case 'look':
 			return '';
 		case 'scale':
-			return task.points.length < 2
-				? 'Tap both ends of a distance that you know.'
-				: 'How long is it?';
+			return task.points.length < 2 ? words.scaleEnds : words.howLong;
 		case 'outline':
-			return task.points.length < 3
-				? `Tap round ${sectionName}, corner by corner.`
-				: `Tap on, or finish the outline of ${sectionName}.`;
+			return task.points.length < 3 ? words.outline(sectionName) : words.outlineOn(sectionName);
 		case 'valve':
-			return `Tap where the isolating valve of ${sectionName} is.`;
+			return words.valve(sectionName);
 		case 'feed':
 			return task.from
 				? planDesk.feeding.tapTo(sectionName)
 				: planDesk.feeding.tapFrom(sectionName);
 		case 'match': {
-			if (task.preview) return 'This is where everything would be on the newer drawing.';
-			const place = `Point ${task.matches.length + 1}`;
-			return task.from
-				? `${place}: tap the same place on the newer drawing.`
-				: `${place}: tap a place on the older drawing that the newer one shows too.`;
+			if (task.preview) return words.preview;
+			const place = task.matches.length + 1;
+			return task.from ? words.matchNewer(place) : words.matchOlder(place);
 		}
 	}
 }

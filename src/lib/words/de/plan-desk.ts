@@ -49,6 +49,13 @@ export const planDesk: Catalogue['planDesk'] = {
 		heading: 'Abschnitte auf diesem Plan',
 		none: 'Noch kein Abschnitt. Fügen Sie Abschnitte unter „Einrichten“ hinzu und zeichnen Sie hier ein, wo sie liegen.',
 		about: 'Ein neuer Pin gehört zu dem Abschnitt, in dem er liegt.',
+		pinsWithout: (count, shown) =>
+			many(count, {
+				one: '1 Pin liegt darin und gehört zu keinem Abschnitt.',
+				other: `${shown} Pins liegen darin und gehören zu keinem Abschnitt.`
+			}),
+		putOn: (count, section) =>
+			many(count, { one: `Zu ${section} nehmen`, other: `Alle zu ${section} nehmen` }),
 		drawn: 'eingezeichnet',
 		drawnOf: (area) => `eingezeichnet, ${area} m²`,
 		notDrawn: 'nicht eingezeichnet',

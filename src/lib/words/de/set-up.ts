@@ -118,14 +118,6 @@ export const setUp: Catalogue['setUp'] = {
 		kinds: 'PDF, PNG, JPEG, WebP oder SVG',
 		title: (plan, site) => `${plan ?? 'Plan'} – ${site} – Airtally`,
 		back: 'Zurück zu Einrichten',
-		pinsTake: 'Ein neuer Pin gehört zu dem Abschnitt, in dem er liegt.',
-		pinsWithout: (count, shown) =>
-			many(count, {
-				one: '1 Pin liegt darin und gehört zu keinem Abschnitt.',
-				other: `${shown} Pins liegen darin und gehören zu keinem Abschnitt.`
-			}),
-		putOn: (count, section) =>
-			many(count, { one: `Zu ${section} nehmen`, other: `Alle zu ${section} nehmen` }),
 		noSuch: 'Diesen Plan gibt es nicht'
 	},
 

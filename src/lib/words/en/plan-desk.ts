@@ -47,6 +47,13 @@ export const planDesk = {
 		heading: 'Sections on this plan',
 		none: 'No section yet. Add sections on Set up, then draw here where they lie.',
 		about: 'A new pin takes the section that it lies in.',
+		pinsWithout: (count: number, shown: string) =>
+			many(count, {
+				one: '1 pin lies in it and stands on no section.',
+				other: `${shown} pins lie in it and stand on no section.`
+			}),
+		putOn: (count: number, section: string) =>
+			many(count, { one: `Put it on ${section}`, other: `Put them on ${section}` }),
 		drawn: 'drawn',
 		drawnOf: (area: string) => `drawn, ${area} m²`,
 		notDrawn: 'not drawn',

@@ -111,14 +111,6 @@ export const setUp = {
 		kinds: 'PDF, PNG, JPEG, WebP or SVG',
 		title: (plan: string | undefined, site: string) => `${plan ?? 'Plan'} – ${site} – Airtally`,
 		back: 'Back to Set up',
-		pinsTake: 'A new pin takes the section that it lies in.',
-		pinsWithout: (count: number, shown: string) =>
-			many(count, {
-				one: '1 pin lies in it and stands on no section.',
-				other: `${shown} pins lie in it and stand on no section.`
-			}),
-		putOn: (count: number, section: string) =>
-			many(count, { one: `Put it on ${section}`, other: `Put them on ${section}` }),
 		noSuch: 'No such plan'
 	},
 
