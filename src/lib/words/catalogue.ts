@@ -4,6 +4,7 @@ import type { controls } from './en/controls.ts';
 import type { doubts } from './en/doubts.ts';
 import type { files } from './en/files.ts';
 import type { frame } from './en/frame.ts';
+import type { helpLink } from './en/help-link.ts';
 import type { help } from './en/help.ts';
 import type { leak } from './en/leak.ts';
 import type { mending } from './en/mending.ts';
@@ -36,6 +37,7 @@ export interface Catalogue {
 	readonly doubts: typeof doubts;
 	readonly files: typeof files;
 	readonly frame: typeof frame;
+	readonly helpLink: typeof helpLink;
 	readonly help: typeof help;
 	readonly leak: typeof leak;
 	readonly mending: typeof mending;

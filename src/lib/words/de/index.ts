@@ -5,6 +5,7 @@ import { controls } from './controls.ts';
 import { doubts } from './doubts.ts';
 import { files } from './files.ts';
 import { frame } from './frame.ts';
+import { helpLink } from './help-link.ts';
 import { help } from './help.ts';
 import { leak } from './leak.ts';
 import { mending } from './mending.ts';
@@ -34,6 +35,7 @@ export const german: Catalogue = {
 	doubts,
 	files,
 	frame,
+	helpLink,
 	help,
 	leak,
 	mending,
