@@ -1,6 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { DESK, freshProfile, launch, PHONE, picture } from './browser.ts';
+import { siteList } from '../../src/lib/words/en/site-list.ts';
+import { walk } from '../../src/lib/words/en/walk.ts';
+import { DESK, freshProfile, launch, overflow, PHONE, picture } from './browser.ts';
+import { english, leftovers, textsOfDemo } from './pseudo/leftovers.ts';
+import { pseudoText } from './pseudo/pseudo.ts';
+import { speakPseudo } from './pseudo/served.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -42,5 +47,105 @@ test('the demo opens in German on a phone, and the list says how it stands', asy
 	await page.goto(appUrl);
 	await page.getByText(/^geändert /).waitFor();
 	await picture(page, 'german-list');
+	await context.close();
+});
+
+/** The address of another place of the site that is open. */
+function placeOf(page: Page, path: string): string {
+	const url = new URL(page.url());
+	return `${url.origin}${path}?site=${url.searchParams.get('site') ?? ''}`;
+}
+
+test('a leak is entered in German: a comma is taken, and a number that reads two ways is asked about', async () => {
+	const context = await inGerman();
+	const page = await context.newPage();
+	await openDemoInGerman(page);
+	await page.getByRole('button', { name: 'Leckage ohne Plan hinzufügen' }).click();
+	await page.getByLabel('Bemessen nach').selectOption('Rundes Loch');
+	const diameter = page.getByLabel('Durchmesser');
+	await diameter.fill('1.234');
+	await diameter.press('Tab');
+	await page.getByText('lässt sich auf zwei Arten lesen').waitFor();
+	await diameter.fill('6,5');
+	await diameter.press('Tab');
+	await page.getByText(/ freie Luft, .* im Jahr$/).waitFor();
+	await page.getByRole('button', { name: /^Leckage \d+ markieren$/ }).click();
+	await page.getByText(/^Leckage \d+ ist markiert\.$/).waitFor();
+	await page.getByRole('region', { name: 'Neueste Leckagen' }).getByRole('button').first().click();
+	await page.getByRole('heading', { name: /^Leckage \d+$/ }).waitFor();
+	expect(await page.getByLabel('Durchmesser').inputValue()).toBe('6,5');
+	await context.close();
+});
+
+test.for([
+	['phone', PHONE],
+	['desk', DESK]
+] as const)(
+	'no English is left where leaks are walked and weighed (%s)',
+	async ([name, viewport]) => {
+		const entered = textsOfDemo();
+		const context = await inGerman(viewport);
+		const page = await context.newPage();
+		await openDemoInGerman(page);
+		const looked = async (place: string) => {
+			expect(await english(page, entered), place).toEqual([]);
+			expect(await overflow(page), place).toBeLessThanOrEqual(0);
+			await picture(page, `german-${place}-${name}`);
+		};
+		await looked('walk');
+		await page
+			.getByRole('region', { name: 'Neueste Leckagen' })
+			.getByRole('button')
+			.first()
+			.click();
+		await page.getByRole('heading', { name: /^Leckage \d+$/ }).waitFor();
+		await looked('leak');
+		await page.goto(placeOf(page, '/walk/room'));
+		await page.getByRole('heading', { level: 1, name: 'Kompressorraum' }).waitFor();
+		await looked('room');
+		await page.goto(placeOf(page, '/weigh'));
+		await page.getByText('Wie sicher:').waitFor();
+		await page.getByRole('button', { name: 'Datei eines Datenloggers' }).click();
+		await looked('weigh');
+		await page.goto(placeOf(page, '/set-up'));
+		await page
+			.getByRole('link', { name: /^Maßstab, Abschnitte, neuere Zeichnung/ })
+			.first()
+			.click();
+		await page.getByRole('heading', { name: 'Abschnitte auf diesem Plan' }).waitFor();
+		await looked('plan-desk');
+		await context.close();
+	}
+);
+
+/** Places, and what stands there once they are drawn. */
+const PLACES = [
+	['/set-up', 'h1'],
+	['/walk', 'h2'],
+	['/walk/room', 'h1'],
+	['/weigh', '.ranked']
+] as const;
+
+test('every word comes from the catalogue, and a longer language has room on a phone', async () => {
+	const entered = textsOfDemo();
+	const context = await inGerman();
+	await speakPseudo(context);
+	const page = await context.newPage();
+	const looked = async (place: string) => {
+		expect(await leftovers(page, entered), place).toEqual([]);
+		expect(await overflow(page), place).toBeLessThanOrEqual(0);
+		await picture(page, `pseudo-${place.replaceAll('/', '-')}`);
+	};
+	await page.goto(appUrl);
+	await page.getByText(pseudoText(siteList.tagline)).waitFor();
+	await looked('list');
+	await page.getByRole('button', { name: pseudoText(siteList.openDemo) }).click();
+	await page.getByRole('button', { name: pseudoText(walk.start.addWithout) }).click();
+	await looked('capture');
+	for (const [place, drawn] of PLACES) {
+		await page.goto(placeOf(page, place));
+		await page.locator(`#place ${drawn}`).first().waitFor();
+		await looked(place);
+	}
 	await context.close();
 });
