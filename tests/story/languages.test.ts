@@ -123,7 +123,8 @@ const PLACES = [
 	['/set-up', 'h1'],
 	['/walk', 'h2'],
 	['/walk/room', 'h1'],
-	['/weigh', '.ranked']
+	['/weigh', '.ranked'],
+	['/prove', 'h1']
 ] as const;
 
 test('every word comes from the catalogue, and a longer language has room on a phone', async () => {
