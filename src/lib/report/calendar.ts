@@ -1,4 +1,5 @@
 import ical from 'ical-generator';
+import { fixList as words } from '../words/fix-list.ts';
 import type { ReportModel, ReportWindow } from './model.ts';
 import { cautionText } from './safety-text.ts';
 
@@ -12,8 +13,12 @@ const SEQUENCE_FROM = Date.UTC(2026, 0, 1);
 export function windowsCalendar(model: ReportModel): string {
 	const printed = new Date(model.printedAt);
 	const calendar = ical({
-		name: `Mending, ${model.site}`,
-		prodId: { company: 'Airtally', product: 'Airtally', language: 'EN' }
+		name: words.calendar(model.site),
+		prodId: {
+			company: 'Airtally',
+			product: 'Airtally',
+			language: model.language.slice(0, 2).toUpperCase()
+		}
 	});
 	for (const window of model.windows) {
 		const start = new Date(window.startsAt);
@@ -23,7 +28,7 @@ export function windowsCalendar(model: ReportModel): string {
 			stamp: printed,
 			start,
 			end: new Date(start.getTime() + window.minutes * 60_000),
-			summary: `Air off: ${nameOf(window)}, ${model.site}`,
+			summary: words.airOff(nameOf(window), model.site),
 			location: model.site,
 			description: describe(window, model)
 		});
@@ -32,27 +37,27 @@ export function windowsCalendar(model: ReportModel): string {
 }
 
 function nameOf({ name }: ReportWindow): string {
-	return name.trim() === '' ? 'mending' : name;
+	return name.trim() === '' ? words.unnamedWindow : name;
 }
 
 /** Cautions first, then each section with its valve and jobs, each job with its own cautions. */
 function describe(window: ReportWindow, model: ReportModel): string {
 	const lines = [...model.cautions, model.closing].map((caution) => cautionText([caution]));
-	lines.push('', `${String(window.minutes)} min, people: ${String(window.people)}`);
-	if (window.overnightOff) lines.push('The air may stay off overnight, so that compound cures.');
+	lines.push('', words.windowSize(String(window.minutes), String(window.people)));
+	if (window.overnightOff) lines.push(words.overnight);
 	let planned = 0;
 	for (const group of model.groups) {
 		const rows = group.rows.filter(({ windowId }) => windowId === window.id);
 		if (rows.length === 0) continue;
 		planned += rows.length;
-		lines.push('', group.heading, `Close: ${group.valve}`, cautionText(group.cautions, '\n'));
+		lines.push('', group.heading, words.closeValve(group.valve), cautionText(group.cautions, '\n'));
 		for (const row of rows) {
 			lines.push(
-				`[${row.shape === 'done' ? 'x' : ' '}] Tag ${row.tag}: ${row.action}, ${row.part}${row.place === '' ? '' : `, ${row.place}`}`,
+				`[${row.shape === 'done' ? 'x' : ' '}] ${words.job(row.tag, row.action, row.part, row.place)}`,
 				...row.cautions.map((caution) => `    ${cautionText([caution])}`)
 			);
 		}
 	}
-	if (planned === 0) lines.push('', 'No job is planned into this window yet.');
+	if (planned === 0) lines.push('', words.noneInWindow);
 	return lines.join('\n');
 }

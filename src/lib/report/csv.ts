@@ -1,4 +1,4 @@
-import type { JobGroup, JobRow, ReportModel } from './model.ts';
+import type { JobGroup, JobRow, ReportModel, Step } from './model.ts';
 
 export interface CsvStyle {
 	/** BCP 47: decides the decimal mark, and with it the delimiter; the reader's own when absent. */
@@ -37,11 +37,11 @@ const COLUMNS: readonly (readonly [
 	['energy_kwh_per_year', (row) => rounded(row.values.energyKwhPerYear)],
 	['free_air_l_per_s', (row) => rounded((row.values.freeAirM3PerS ?? NaN) * 1000)],
 	['not_weighed_because', (row) => row.why],
-	['isolated', (row) => ticked(row, 'Isolated')],
-	['vented', (row) => ticked(row, 'Vented')],
-	['zero_proved', (row) => ticked(row, 'Zero proved')],
+	['isolated', (row) => ticked(row, 'isolated')],
+	['vented', (row) => ticked(row, 'vented')],
+	['zero_proved', (row) => ticked(row, 'zeroProved')],
 	['mended_on', (row) => row.values.mendedOn],
-	['re_soaped', (row) => row.values.reSoaped],
+	['re_soaped', (row) => row.values.reSoaped?.replace('-', ' ')],
 	['minutes', (row) => row.values.minutes],
 	['planned_minutes', (row) => row.values.plannedMinutes],
 	['parts_cost', (row) => row.values.partsCost],
@@ -91,8 +91,8 @@ function rounded(value: number | undefined): number | undefined {
 	return value === undefined ? undefined : Number(value.toPrecision(6));
 }
 
-function ticked(row: JobRow, label: string): string {
-	return row.ticks.some((tick) => tick.label === label && tick.ticked) ? 'yes' : 'no';
+function ticked(row: JobRow, step: Step): string {
+	return row.ticks.some((tick) => tick.step === step && tick.ticked) ? 'yes' : 'no';
 }
 
 function decimalMark(locale: string | undefined): ',' | '.' {

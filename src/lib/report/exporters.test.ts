@@ -1,19 +1,23 @@
 import { unzipSync } from 'fflate';
 import readWorkbook from 'read-excel-file/node';
 import ICAL from 'ical.js';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { leftoverEnglish } from '../../../tests/report/leftover-english.ts';
 import { plain, readPdf } from '../../../tests/report/read-pdf.ts';
 import { planned, sampleModel, sampleSurvey, withRoom } from '../../../tests/report/sample.ts';
+import { CAUTION_RULES } from '../core/mend/caution-rules.ts';
+import { speak, type Language } from '../words/language.ts';
 import { FIX_LIST_EXPORTERS, type ExportKind, type ExportSettings } from './exporters.ts';
 import type { JobRow, ReportModel } from './model.ts';
 import { readPdfFonts } from './node-fonts.ts';
 
-const settings: ExportSettings = {
+const LOCALES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de-DE' };
+const settingsIn = (locale: string): ExportSettings => ({
 	paper: 'a4',
 	planImages: new Map(),
 	fonts: readPdfFonts,
-	locale: 'en-GB'
-};
+	locale
+});
 
 interface Reader {
 	readonly read: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>;
@@ -54,15 +58,28 @@ const readers: Record<ExportKind, Reader> = {
 	tags: { read: pdf, takes: () => false, cautions: (model) => [model.band.text] }
 };
 
+/** All but the CSV, whose columns keep their names whoever reads it. */
+const speaksToReader = (kind: ExportKind) => kind !== 'csv';
+
 const count = (whole: string, part: string) => whole.split(part).length - 1;
 
-describe.each(Object.keys(FIX_LIST_EXPORTERS) as ExportKind[])(
-	'%s export',
+const KINDS = Object.keys(FIX_LIST_EXPORTERS) as ExportKind[];
+const CASES = KINDS.flatMap((kind) =>
+	(Object.keys(LOCALES) as Language[]).map((language) => ({ kind, language }))
+);
+
+describe.each(CASES)(
+	'$kind export for a reader of $language',
 	{ timeout: 60_000 },
-	(kind) => {
+	({ kind, language }) => {
+		const locale = LOCALES[language];
+		beforeAll(() => speak(language, locale));
+		afterAll(() => speak('en'));
+
 		it('[C1] [C2] [C29] carries every caution of every job, of the compressor room and of the site', async () => {
-			const model = sampleModel(planned(withRoom(sampleSurvey(24))));
-			const built = await FIX_LIST_EXPORTERS[kind].build(model, settings);
+			const survey = planned(withRoom(sampleSurvey(24)));
+			const model = sampleModel(survey, locale);
+			const built = await FIX_LIST_EXPORTERS[kind].build(model, settingsIn(locale));
 			if (!built.ok) throw new Error(built.error.code);
 			const { read, takes = () => true, cautions } = readers[kind];
 			const found = plain(await read(built.value));
@@ -75,6 +92,10 @@ describe.each(Object.keys(FIX_LIST_EXPORTERS) as ExportKind[])(
 			if (cautions === undefined) expect(wanted.size).toBeGreaterThan(12);
 			for (const [caution, times] of wanted)
 				expect(count(found, plain(caution)), caution).toBeGreaterThanOrEqual(times);
+			const inEnglish = CAUTION_RULES.filter(({ text: english }) => found.includes(english));
+			expect(inEnglish.length > 0).toBe(language === 'en');
+			if (language !== 'en' && speaksToReader(kind))
+				expect(leftoverEnglish(found, JSON.stringify(survey))).toEqual([]);
 		});
 
 		it('names its file, its ending and kind', () => {
@@ -88,7 +109,7 @@ describe.each(Object.keys(FIX_LIST_EXPORTERS) as ExportKind[])(
 
 it('[C1] every tag carries the depressurise-first caution', { timeout: 60_000 }, async () => {
 	const model = sampleModel(sampleSurvey(60));
-	const built = await FIX_LIST_EXPORTERS.tags.build(model, settings);
+	const built = await FIX_LIST_EXPORTERS.tags.build(model, settingsIn('en-GB'));
 	if (!built.ok) throw new Error('tags are never refused');
 	const open = model.groups.flatMap((group) => group.rows).filter(({ shape }) => shape !== 'done');
 	expect(count(await pdf(built.value), model.band.text)).toBe(open.length);

@@ -21,6 +21,9 @@ import { hoursBetween } from '../core/survey/instants.ts';
 import type { Survey } from '../core/survey/schema.ts';
 import type { Assessment } from '../core/weigh/assessment.ts';
 import { ACTION_WORDS, METHOD_WORDS, STATE_WORDS } from '../words/actions.ts';
+import { cautionText } from '../words/cautions.ts';
+import { documentLanguage } from '../words/document-language.ts';
+import { fixList as words } from '../words/fix-list.ts';
 import { HAZARD_WORDS, PART_WORDS } from '../words/parts.ts';
 import { refusalSentence } from '../words/refusals.ts';
 import { supplyWarningSentence } from '../words/supply-warnings.ts';
@@ -33,6 +36,7 @@ import type {
 	PinShape,
 	PrintFormat,
 	ReportModel,
+	Step,
 	Tick
 } from './model.ts';
 import { headline } from './headline.ts';
@@ -64,14 +68,20 @@ export function fixListModel(
 	const roomDone = room.filter(({ done }) => done).length;
 	const openCount = list.openCount + room.length - roomDone;
 	return {
-		title: 'Fix list',
-		language: 'en-GB',
+		title: words.title,
+		language: documentLanguage(),
 		site: survey.site.name,
 		round: find(survey.rounds, list.roundId)?.name ?? '',
 		printedOn: format.date(printedAt),
 		printedAt,
 		currency: list.currency,
-		figures: headline(assessment, openCount, list.doneCount + roomDone, format),
+		figures: headline(
+			survey.site.reference,
+			assessment,
+			openCount,
+			list.doneCount + roomDone,
+			format
+		),
 		method: methodLine(survey, assessment, format),
 		notes: [
 			...assessment.missing.map(refusalSentence),
@@ -107,11 +117,14 @@ export function fixListModel(
 
 function methodLine(survey: Survey, { method }: Assessment, format: PrintFormat): string {
 	const quick = method === 'quick' ? survey.supply.quick : undefined;
-	const figure =
-		quick &&
-		`, ${format.significant(quick.specificPowerKwPerM3PerMin)} kW per m³/min (${quick.source})`;
-	return `How it was worked out: ${METHOD_WORDS[method]}${figure ?? ''}.`;
+	const how = METHOD_WORDS[method];
+	return quick
+		? words.methodQuick(how, format.significant(quick.specificPowerKwPerM3PerMin), quick.source)
+		: words.method(how);
 }
+
+/** The order of the work on a section. */
+const STEPS = ['isolated', 'locked', 'vented', 'zeroProved', 'restored'] as const;
 
 function jobGroup(
 	survey: Survey,
@@ -122,27 +135,22 @@ function jobGroup(
 	const { section, pressureBarGauge: pressure, storedEnergyJ: energy, costMinorPerYear } = group;
 	const known = valveKnown(section);
 	return {
-		heading: section?.name ?? 'No section yet',
-		valve: known ? section.valve : 'Find the isolating valve first',
+		heading: section?.name ?? words.noSection,
+		valve: known ? section.valve : words.findValve,
 		valveKnown: known,
 		facts: [
-			...(pressure === undefined ? [] : [`Pressure ${format.pressure(pressure)}`]),
+			...(pressure === undefined ? [] : [words.pressure(format.pressure(pressure))]),
 			...(energy === undefined || section?.volumeL === undefined
 				? []
-				: [
-						`Stored energy ${format.significant(energy / 1000)} kJ in ${format.significant(section.volumeL)} L`
-					]),
+				: [words.stored(format.significant(energy / 1000), format.significant(section.volumeL))]),
 			...(section?.note ? [section.note] : [])
 		],
 		...(group.withoutAirToo.length > 0 && {
-			withoutAirToo: `Also without air while it is shut: ${group.withoutAirToo.map(({ name }) => name).join(', ')}.`
+			withoutAirToo: words.withoutAirToo(group.withoutAirToo.map(({ name }) => name).join(', '))
 		}),
 		jobCount: jobCount(group, format),
 		costPerYear: costMinorPerYear === undefined ? '' : format.money(costMinorPerYear),
-		steps: ['Isolated', 'Locked', 'Vented', 'Zero proved', 'Restored'].map((label) => ({
-			label,
-			ticked: false
-		})),
+		steps: STEPS.map((step) => ({ step, label: words.steps[step], ticked: false })),
 		cautions: group.cautions.map(line),
 		rows: group.jobs.map((job) => jobRow(survey, job, urgency.get(job.leakId) ?? 'normal', format))
 	};
@@ -150,13 +158,13 @@ function jobGroup(
 
 function jobCount({ jobs, openCount }: FixGroup, format: PrintFormat): string {
 	const first = jobs.filter((job) => shapeOf(job) === 'first').length;
-	const open = `${format.count(openCount)} of ${format.count(jobs.length)} to do`;
-	return first === 0 ? open : `${open}, ${format.count(first)} first`;
+	const [open, all] = [format.count(openCount), format.count(jobs.length)];
+	return first === 0 ? words.toDo(open, all) : words.toDoFirst(open, all, format.count(first));
 }
 
 function jobRow(survey: Survey, job: FixJob, priority: Priority, format: PrintFormat): JobRow {
 	const { costMinorPerYear: cost, costOfWaitingMinorPerDay: waiting, ticks } = job;
-	const flag = job.done ? 'Done' : job.pinnedFirst ? 'Do this first' : undefined;
+	const flag = job.done ? words.done : job.pinnedFirst ? words.first : undefined;
 	const photo = photoOf(survey, job);
 	const pin = pinOf(survey, job.leakId);
 	return {
@@ -192,12 +200,13 @@ function jobCautions(job: FixJob): [CautionLine, ...CautionLine[]] {
 }
 
 function ticksOf({ ticks }: FixJob): Tick[] {
+	const box = (step: Step, ticked: boolean) => ({ step, label: words.steps[step], ticked });
 	return [
-		{ label: 'Isolated', ticked: ticks.isolated ?? false },
-		{ label: 'Vented', ticked: ticks.vented ?? false },
-		{ label: 'Zero proved', ticked: ticks.zeroProved ?? false },
-		{ label: 'Mended', ticked: ticks.mendedAt !== undefined },
-		{ label: 'Re-soaped', ticked: ticks.reSoaped === 'tight' }
+		box('isolated', ticks.isolated ?? false),
+		box('vented', ticks.vented ?? false),
+		box('zeroProved', ticks.zeroProved ?? false),
+		box('mended', ticks.mendedAt !== undefined),
+		box('reSoaped', ticks.reSoaped === 'tight')
 	];
 }
 
@@ -213,7 +222,7 @@ function valuesOf(job: FixJob, currency: string): JobValues {
 			costOfWaitingPerDay: major(job.costOfWaitingMinorPerDay)
 		}),
 		...(mendedAt !== undefined && { mendedOn: mendedAt.slice(0, 10) }),
-		...(reSoaped && { reSoaped: reSoaped === 'tight' ? 'tight' : 'still leaking' }),
+		...(reSoaped && { reSoaped }),
 		...(minutes !== undefined && { minutes }),
 		plannedMinutes: job.work.minutes,
 		partsCost: job.work.partsCost,
@@ -248,9 +257,9 @@ function shapeOf(job: FixJob): PinShape {
 
 /** Less than the smallest coin is said to be so, not printed as nothing. */
 function smallMoney(minor: number, format: PrintFormat): string {
-	return minor > 0 && minor < 1 ? `under ${format.moneyExact(1)}` : format.money(minor);
+	return minor > 0 && minor < 1 ? words.under(format.moneyExact(1)) : format.money(minor);
 }
 
-function line({ id, text }: Caution): CautionLine {
-	return { id, text };
+function line(caution: Caution): CautionLine {
+	return { id: caution.id, text: cautionText(caution) };
 }

@@ -1,45 +1,50 @@
+import type { ReferenceId } from '../core/air/reference-air.ts';
 import type { Assessment } from '../core/weigh/assessment.ts';
 import type { UncertaintyTotals } from '../core/weigh/uncertainty/result.ts';
+import { fixList as words } from '../words/fix-list.ts';
+import { sums } from '../words/sums.ts';
 import { sureText, type SureFormat, type SureQuantity } from '../words/sure.ts';
 import type { Figure, PrintFormat, ReportModel } from './model.ts';
 
 /** What stands large on the cover: how much work there is, and what it is about. */
 export function headline(
-	{ totals, referenceLabel, unweighed }: Assessment,
+	referenceId: ReferenceId,
+	{ totals, unweighed }: Assessment,
 	openCount: number,
 	doneCount: number,
 	format: PrintFormat
 ): Figure[] {
 	const { energyKwhPerYear: energy, costMinorPerYear: cost, co2KgPerYear: carbon } = totals;
 	const notWeighed = unweighed.length;
+	const { figures } = words;
+	const reference = sums.references[referenceId];
+	const unknown = { value: figures.notKnown };
 	return [
 		{
-			label: 'Jobs to do',
+			label: figures.toDo,
 			value: format.count(openCount),
-			note: `${format.count(doneCount)} done`
+			note: figures.done(format.count(doneCount))
 		},
 		{
-			label: 'Air lost while it leaks',
+			label: figures.air,
 			value: format.flow(totals.freeAirM3PerS),
 			of: 'flow',
 			note:
 				notWeighed === 0
-					? `free air, ${referenceLabel}`
-					: `free air, ${referenceLabel}; ${format.count(notWeighed)} more not weighed`
+					? figures.freeAir(reference)
+					: figures.notWeighed(reference, format.count(notWeighed))
 		},
 		{
-			label: 'Energy a year',
-			...(energy === undefined ? UNKNOWN : { value: format.energy(energy), of: 'energy' as const }),
-			...(carbon !== undefined && { note: `${format.carbon(carbon)} CO₂e` })
+			label: figures.energy,
+			...(energy === undefined ? unknown : { value: format.energy(energy), of: 'energy' as const }),
+			...(carbon !== undefined && { note: figures.carbon(format.carbon(carbon)) })
 		},
 		{
-			label: 'Money a year',
-			...(cost === undefined ? UNKNOWN : { value: format.money(cost), of: 'money' as const })
+			label: figures.money,
+			...(cost === undefined ? unknown : { value: format.money(cost), of: 'money' as const })
 		}
 	];
 }
-
-const UNKNOWN = { value: 'not known yet' };
 
 /** The same report with the interval of each total, once the draws for it are done. METHOD W10. */
 export function withIntervals(
@@ -57,8 +62,11 @@ export function withIntervals(
 		figures: model.figures.map((figure) => {
 			const spread = figure.of && spreads[figure.of];
 			if (!figure.of || !spread) return figure;
-			const range = `90 % interval ${sureText(format, figure.of, spread).range}`;
-			return { ...figure, note: figure.note ? `${range}; ${figure.note}` : range };
+			const { range } = sureText(format, figure.of, spread);
+			const note = figure.note
+				? words.figures.intervalAnd(range, figure.note)
+				: words.figures.interval(range);
+			return { ...figure, note };
 		})
 	};
 }

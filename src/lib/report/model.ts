@@ -1,6 +1,7 @@
 import type { Priority } from '../core/mend/priority.ts';
 import type { PlanArea, PlanFlow, PlanMark } from '../core/survey/plan-shapes.ts';
 import type { PlanPoint } from '../core/survey/schema.ts';
+import type { DocumentLanguage } from '../words/document-language.ts';
 import type { Format } from '../words/format.ts';
 import type { SureFormat } from '../words/sure.ts';
 import type { Box } from './paper.ts';
@@ -38,8 +39,23 @@ export interface Figure {
 	readonly of?: 'flow' | 'energy' | 'money';
 }
 
+/** What a box is for, whatever the reader's language calls it. */
+export type Step =
+	| 'isolated'
+	| 'locked'
+	| 'vented'
+	| 'zeroProved'
+	| 'restored'
+	| 'mainsLocked'
+	| 'lockedOff'
+	| 'cooled'
+	| 'mended'
+	| 'reSoaped'
+	| 'putRight';
+
 /** A box to tick by hand, or one that was ticked on the screen already. */
 export interface Tick {
+	readonly step: Step;
 	readonly label: string;
 	readonly ticked: boolean;
 }
@@ -80,7 +96,7 @@ export interface JobValues {
 	readonly costPerYear?: number;
 	readonly costOfWaitingPerDay?: number;
 	readonly mendedOn?: string;
-	readonly reSoaped?: string;
+	readonly reSoaped?: 'tight' | 'still-leaking';
 	readonly minutes?: number;
 	/** What it is reckoned to take, where `minutes` is what it took. */
 	readonly plannedMinutes?: number;
@@ -183,7 +199,7 @@ export interface ReportParts {
 export interface ReportModel {
 	readonly title: string;
 	/** BCP 47, of the words. */
-	readonly language: 'en-GB';
+	readonly language: DocumentLanguage;
 	readonly site: string;
 	readonly round: string;
 	readonly printedOn: string;

@@ -1,6 +1,7 @@
 import { plannedParts } from '../core/mend/plan/planned-parts.ts';
 import { find } from '../core/survey/ids.ts';
 import type { ShutdownWindow, Survey } from '../core/survey/schema.ts';
+import { fixList as words } from '../words/fix-list.ts';
 import { spendingWords } from '../words/planning.ts';
 import type { PrintFormat, ReportModel } from './model.ts';
 
@@ -22,7 +23,9 @@ export function partsOfPlan(survey: Survey, format: PrintFormat): Pick<ReportMod
 
 /** Which window, and when. */
 export function windowLine(window: ShutdownWindow | undefined, format: PrintFormat): string {
-	if (!window) return 'In no window';
-	const name = window.name.trim() === '' ? '' : `${window.name}, `;
-	return `${name}${format.moment(window.startsAt)}, ${format.count(window.minutes)} min`;
+	if (!window) return words.noWindow;
+	const [starts, minutes] = [format.moment(window.startsAt), format.count(window.minutes)];
+	return window.name.trim() === ''
+		? words.unnamed(starts, minutes)
+		: words.window(window.name, starts, minutes);
 }

@@ -2,11 +2,14 @@ import { roomCautions, type Caution } from '../core/mend/cautions.ts';
 import { roomChecksOf, type RoomFinding } from '../core/mend/room-findings.ts';
 import { coverage } from '../core/survey/coverage.ts';
 import type { Survey } from '../core/survey/schema.ts';
+import { cautionText } from '../words/cautions.ts';
 import { coverageSentence } from '../words/coverage.ts';
 import { compressorRoom } from '../words/compressor-room.ts';
 import { files } from '../words/files.ts';
+import { fixList as words } from '../words/fix-list.ts';
+import { HAZARD_WORDS } from '../words/parts.ts';
 import { ROOM_POINT_WORDS, roomActionWords, roomFoundWords, roomTag } from '../words/room.ts';
-import type { CautionLine, JobGroup, JobRow, PrintFormat } from './model.ts';
+import type { CautionLine, JobGroup, JobRow, PrintFormat, Step } from './model.ts';
 
 /** The findings of the compressor room as a group of jobs; nothing when nothing was found. */
 export function roomGroup(findings: readonly RoomFinding[], format: PrintFormat): JobGroup[] {
@@ -14,13 +17,13 @@ export function roomGroup(findings: readonly RoomFinding[], format: PrintFormat)
 	const open = findings.filter(({ done }) => !done).length;
 	return [
 		{
-			heading: 'Compressor room',
+			heading: words.room,
 			valve: compressorRoom.madeSafe,
 			valveKnown: false,
 			facts: [compressorRoom.rotaryScrews],
-			jobCount: `${format.count(open)} of ${format.count(findings.length)} to do`,
+			jobCount: words.toDo(format.count(open), format.count(findings.length)),
 			costPerYear: '',
-			steps: boxes('Mains locked off', 'Cooled', 'Vented', 'Zero proved', 'Restored'),
+			steps: boxes('mainsLocked', 'cooled', 'vented', 'zeroProved', 'restored'),
 			cautions: roomCautions().map(line),
 			rows: findings.map(roomRow)
 		}
@@ -37,35 +40,35 @@ export function walkedLines(survey: Survey, roundId: string, format: PrintFormat
 		...plans.map((plan) => coverageSentence(plan, format)),
 		...(plans.length > 0 ? [files.elsewhere] : []),
 		checks.length === 0
-			? 'Compressor room: no check recorded in this round.'
-			: `Compressor room: ${count('in-order')} in order, ${count('finding')} found, ${count('not-done')} not done.`
+			? words.roomUnchecked
+			: words.roomChecked(count('in-order'), count('finding'), count('not-done'))
 	];
 }
 
 function roomRow({ check, number, forEngineer, done, pinnedFirst, cautions }: RoomFinding): JobRow {
 	const [first, ...rest] = cautions;
 	if (first === undefined) throw new RangeError(`room check ${check.id} has no caution`);
-	const flag = done ? 'Done' : pinnedFirst ? 'Do this first' : undefined;
+	const flag = done ? words.done : pinnedFirst ? words.first : undefined;
 	return {
 		tag: roomTag(number),
 		shape: done ? 'done' : pinnedFirst ? 'first' : 'open',
 		priority: pinnedFirst && !done ? 'first' : 'normal',
 		place: check.machine,
-		plan: 'Compressor room',
-		part: `${ROOM_POINT_WORDS[check.point].name}: ${roomFoundWords(check).toLowerCase()}`,
+		plan: words.room,
+		part: words.roomPart(ROOM_POINT_WORDS[check.point].name, roomFoundWords(check)),
 		action: roomActionWords(check),
-		state: done ? 'Put right' : 'To be put right',
+		state: done ? words.steps.putRight : words.toBePutRight,
 		...(flag && { flag }),
-		hazards: forEngineer ? ['Rotary screw machine'] : [],
+		hazards: forEngineer ? [HAZARD_WORDS['rotary-screw']] : [],
 		costPerYear: '',
 		costOfWaiting: '',
 		...(check.note && { note: check.note }),
 		...(check.couldNot && { couldNot: check.couldNot }),
 		cautions: [line(first), ...rest.map(line)],
-		ticks: boxes('Locked off', 'Vented', 'Zero proved').concat({
-			label: 'Put right',
-			ticked: done
-		}),
+		ticks: [
+			...boxes('lockedOff', 'vented', 'zeroProved'),
+			{ step: 'putRight' as const, label: words.steps.putRight, ticked: done }
+		],
 		values: {
 			...(check.mendedAt !== undefined && { mendedOn: check.mendedAt.slice(0, 10) }),
 			...(check.couldNot && { couldNot: check.couldNot })
@@ -73,10 +76,10 @@ function roomRow({ check, number, forEngineer, done, pinnedFirst, cautions }: Ro
 	};
 }
 
-function boxes(...labels: string[]) {
-	return labels.map((label) => ({ label, ticked: false }));
+function boxes(...steps: Step[]) {
+	return steps.map((step) => ({ step, label: words.steps[step], ticked: false }));
 }
 
-function line({ id, text }: Caution): CautionLine {
-	return { id, text };
+function line(caution: Caution): CautionLine {
+	return { id: caution.id, text: cautionText(caution) };
 }

@@ -1,5 +1,6 @@
 import { find } from '../core/survey/ids.ts';
 import { ok, refuse, type Result } from '../core/units/result.ts';
+import { fixList as words } from '../words/fix-list.ts';
 import {
 	PRIORITY_WORDS,
 	STARTING_WORK_ORDER_COLUMNS,
@@ -38,13 +39,13 @@ const TITLE_LIMIT = 100;
 export function workOrderCsv(model: ReportModel, style: WorkOrderStyle = {}): Result<string> {
 	const columns = readColumns(style.columns ?? STARTING_WORK_ORDER_COLUMNS);
 	if (!columns.ok) return columns;
-	const words = style.priorities ?? PRIORITY_WORDS;
+	const ranks = style.priorities ?? PRIORITY_WORDS;
 	const numbers = new Set<string>();
 	const lines = [columns.value.map(({ heading }) => csvCell(heading, '.'))];
 	for (const group of model.groups)
 		for (const row of group.rows) {
 			if (row.shape === 'done') continue;
-			const priority = find(words, row.priority)?.trim() ?? '';
+			const priority = find(ranks, row.priority)?.trim() ?? '';
 			if (priority === '' && columns.value.some(({ field }) => field === 'priority'))
 				return refuse('work-order-priority-without-word', {
 					priority: PRIORITY_WORDS[row.priority],
@@ -78,12 +79,12 @@ function isField(field: string): field is WorkOrderField {
 
 const FIELD: Readonly<Record<WorkOrderField, (order: Order) => string | number | undefined>> = {
 	number: ({ number }) => number,
-	title: ({ row }) => within(`Tag ${row.tag}: ${row.action}, ${row.place || row.part}`),
+	title: ({ row }) => within(words.orderTitle(row.tag, row.action, row.place || row.part)),
 	asset: ({ group }) => group.heading,
 	location: ({ row, model }) => [model.site, row.plan, row.place].filter(Boolean).join(', '),
-	type: () => 'Repair',
+	type: () => words.repair,
 	priority: ({ priority }) => priority,
-	status: ({ row }) => (row.couldNot === undefined ? 'Open' : 'On hold'),
+	status: ({ row }) => (row.couldNot === undefined ? words.open : words.onHold),
 	due: ({ row, model }) =>
 		model.windows.find(({ id }) => id === row.windowId)?.startsAt.slice(0, 10),
 	cost: ({ row }) => row.values.partsCost,
@@ -102,12 +103,12 @@ const FIELD: Readonly<Record<WorkOrderField, (order: Order) => string | number |
 /** The cautions come first, so that a system that cuts long texts cuts something else. */
 function description({ row, group, model }: Order): string {
 	const facts = [
-		`Close: ${group.valve}`,
+		words.closeValve(group.valve),
 		`${row.part}, ${row.action}`,
-		...row.hazards.map((hazard) => `Mind: ${hazard}`),
-		...(row.note ? [`Note: ${row.note}`] : []),
-		...(row.couldNot ? [`Could not: ${row.couldNot}`] : []),
-		'Leave the tag on until the joint is re-soaped and tight'
+		...row.hazards.map((hazard) => words.mind(hazard)),
+		...(row.note ? [words.note(row.note)] : []),
+		...(row.couldNot ? [words.couldNot(row.couldNot)] : []),
+		words.leaveTag
 	];
 	return [cautionText(safetyLines(row, group, model)), ...facts].join(' | ');
 }

@@ -1,4 +1,5 @@
 import writeXlsxFile, { type Cell, type Row, type Sheet } from 'write-excel-file/universal';
+import { fixList as words } from '../words/fix-list.ts';
 import type { CautionLine, JobGroup, JobRow, ReportModel } from './model.ts';
 import { cautionText } from './safety-text.ts';
 
@@ -26,80 +27,95 @@ const CELL_LIMIT = 32_767;
 export async function fixListXlsx(model: ReportModel): Promise<Uint8Array<ArrayBuffer>> {
 	const jobs = model.groups.flatMap((group) => group.rows.map((row) => ({ row, group })));
 	const book = writeXlsxFile([
-		sheetOf('Jobs', jobColumns(model), jobs),
-		sheetOf('Sections', SECTION_COLUMNS, model.groups),
-		sheetOf('Cautions', CAUTION_COLUMNS, everyCaution(model))
+		sheetOf(words.sheets.jobs, jobColumns(model), jobs),
+		sheetOf(words.sheets.sections, sectionColumns(), model.groups),
+		sheetOf(words.sheets.cautions, cautionColumns(), everyCaution(model))
 	]);
 	return new Uint8Array(await (await book.toBlob()).arrayBuffer());
 }
 
 function jobColumns(model: ReportModel): readonly Column<Job>[] {
+	const { columns, soaped } = words;
 	const money = `#,##0.00 [$${model.currency}]`;
 	const dayOf = (windowId: string | undefined) =>
 		model.windows.find(({ id }) => id === windowId)?.startsAt;
 	return [
-		{ heading: 'Tag', width: 8, value: ({ row }) => tagOf(row) },
-		{ heading: 'Section', width: 22, value: ({ group }) => group.heading },
-		{ heading: 'Valve to close', width: 28, value: ({ group }) => group.valve },
-		{ heading: 'Place', width: 28, value: ({ row }) => row.place },
-		{ heading: 'Part', width: 18, value: ({ row }) => row.part },
-		{ heading: 'Action', width: 20, value: ({ row }) => row.action },
-		{ heading: 'Cautions', width: 70, value: ({ row }) => cautionText(row.cautions) },
-		{ heading: 'Cautions of the section', width: 50, value: sectionCautions },
-		{ heading: 'First', width: 18, value: ({ row }) => row.flag },
-		{ heading: 'State', width: 18, value: ({ row }) => row.state },
-		{ heading: 'Hazards', width: 20, value: ({ row }) => row.hazards.join(', ') },
+		{ heading: columns.tag, width: 8, value: ({ row }) => tagOf(row) },
+		{ heading: columns.section, width: 22, value: ({ group }) => group.heading },
+		{ heading: columns.valve, width: 28, value: ({ group }) => group.valve },
+		{ heading: columns.place, width: 28, value: ({ row }) => row.place },
+		{ heading: columns.part, width: 18, value: ({ row }) => row.part },
+		{ heading: columns.action, width: 20, value: ({ row }) => row.action },
+		{ heading: columns.cautions, width: 70, value: ({ row }) => cautionText(row.cautions) },
+		{ heading: columns.sectionCautions, width: 50, value: sectionCautions },
+		{ heading: columns.first, width: 18, value: ({ row }) => row.flag },
+		{ heading: columns.state, width: 18, value: ({ row }) => row.state },
+		{ heading: columns.hazards, width: 20, value: ({ row }) => row.hazards.join(', ') },
 		{
-			heading: 'Cost a year',
+			heading: columns.cost,
 			width: 16,
 			format: money,
 			value: ({ row }) => row.values.costPerYear
 		},
 		{
-			heading: 'Cost of waiting a day',
+			heading: columns.waiting,
 			width: 16,
 			format: money,
 			value: ({ row }) => row.values.costOfWaitingPerDay
 		},
 		{
-			heading: 'Energy, kWh a year',
+			heading: columns.energy,
 			width: 14,
 			format: '#,##0',
 			value: ({ row }) => row.values.energyKwhPerYear
 		},
 		{
-			heading: 'Free air, L/s',
+			heading: columns.air,
 			width: 12,
 			format: '0.000',
 			value: ({ row: { values } }) =>
 				values.freeAirM3PerS === undefined ? undefined : values.freeAirM3PerS * 1000
 		},
-		{ heading: 'Not weighed because', width: 30, value: ({ row }) => row.why },
-		{ heading: 'Minutes planned', width: 10, value: ({ row }) => row.values.plannedMinutes },
-		{ heading: 'Minutes taken', width: 10, value: ({ row }) => row.values.minutes },
-		{ heading: 'Parts', width: 14, format: money, value: ({ row }) => row.values.partsCost },
-		{ heading: 'Window', width: 14, format: DAY, value: ({ row }) => dayAt(dayOf(row.windowId)) },
-		{ heading: 'Mended', width: 14, format: DAY, value: ({ row }) => dayAt(row.values.mendedOn) },
-		{ heading: 'Re-soaped', width: 14, value: ({ row }) => row.values.reSoaped },
-		{ heading: 'Could not', width: 30, value: ({ row }) => row.couldNot },
-		{ heading: 'Note', width: 40, value: ({ row }) => row.note },
-		{ heading: 'Plan', width: 18, value: ({ row }) => row.plan }
+		{ heading: columns.notWeighed, width: 30, value: ({ row }) => row.why },
+		{ heading: columns.minutesPlanned, width: 10, value: ({ row }) => row.values.plannedMinutes },
+		{ heading: columns.minutesTaken, width: 10, value: ({ row }) => row.values.minutes },
+		{ heading: columns.parts, width: 14, format: money, value: ({ row }) => row.values.partsCost },
+		{
+			heading: columns.window,
+			width: 14,
+			format: DAY,
+			value: ({ row }) => dayAt(dayOf(row.windowId))
+		},
+		{
+			heading: columns.mended,
+			width: 14,
+			format: DAY,
+			value: ({ row }) => dayAt(row.values.mendedOn)
+		},
+		{
+			heading: columns.reSoaped,
+			width: 14,
+			value: ({ row }) => row.values.reSoaped && soaped[row.values.reSoaped]
+		},
+		{ heading: columns.couldNot, width: 30, value: ({ row }) => row.couldNot },
+		{ heading: columns.note, width: 40, value: ({ row }) => row.note },
+		{ heading: columns.plan, width: 18, value: ({ row }) => row.plan }
 	];
 }
 
-const SECTION_COLUMNS: readonly Column<JobGroup>[] = [
-	{ heading: 'Section', width: 26, value: (group) => group.heading },
-	{ heading: 'Window', width: 30, value: (group) => group.window },
-	{ heading: 'Valve to close', width: 34, value: (group) => group.valve },
-	{ heading: 'Jobs', width: 10, value: (group) => group.rows.length },
-	{ heading: 'To do', width: 20, value: (group) => group.jobCount },
-	{ heading: 'Facts', width: 50, value: (group) => group.facts.join(' · ') },
-	{ heading: 'Cautions', width: 90, value: (group) => cautionText(group.cautions) }
+const sectionColumns = (columns = words.columns): readonly Column<JobGroup>[] => [
+	{ heading: columns.section, width: 26, value: (group) => group.heading },
+	{ heading: columns.window, width: 30, value: (group) => group.window },
+	{ heading: columns.valve, width: 34, value: (group) => group.valve },
+	{ heading: columns.jobs, width: 10, value: (group) => group.rows.length },
+	{ heading: columns.toDo, width: 20, value: (group) => group.jobCount },
+	{ heading: columns.facts, width: 50, value: (group) => group.facts.join(' · ') },
+	{ heading: columns.cautions, width: 90, value: (group) => cautionText(group.cautions) }
 ];
 
-const CAUTION_COLUMNS: readonly Column<CautionLine>[] = [
-	{ heading: 'Number', width: 10, value: ({ id }) => id },
-	{ heading: 'Caution', width: 140, value: ({ text }) => text }
+const cautionColumns = (columns = words.columns): readonly Column<CautionLine>[] => [
+	{ heading: columns.number, width: 10, value: ({ id }) => id },
+	{ heading: columns.caution, width: 140, value: ({ text }) => text }
 ];
 
 function sheetOf<Of>(

@@ -3,6 +3,7 @@ import type { compressorRoom } from './en/compressor-room.ts';
 import type { controls } from './en/controls.ts';
 import type { doubts } from './en/doubts.ts';
 import type { files } from './en/files.ts';
+import type { fixList } from './en/fix-list.ts';
 import type { frame } from './en/frame.ts';
 import type { helpLink } from './en/help-link.ts';
 import type { help } from './en/help.ts';
@@ -36,6 +37,7 @@ export interface Catalogue {
 	readonly controls: typeof controls;
 	readonly doubts: typeof doubts;
 	readonly files: typeof files;
+	readonly fixList: typeof fixList;
 	readonly frame: typeof frame;
 	readonly helpLink: typeof helpLink;
 	readonly help: typeof help;

@@ -1,3 +1,4 @@
+import { fixList as words } from '../../words/fix-list.ts';
 import type { Figure, JobGroup, ReportModel } from '../model.ts';
 import { drawCautions } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
@@ -18,17 +19,17 @@ export function drawCover(sheet: Sheet, model: ReportModel, y: number): number {
 	const width = sheet.contentWidth;
 	let down = y + 1;
 	down += sheet.write(sheet.lines(model.site, SITE, width, 3), MARGIN, down, SITE);
-	const under = [model.title, model.round, `printed ${model.printedOn}`].filter(Boolean);
+	const under = [model.title, model.round, words.printed(model.printedOn)].filter(Boolean);
 	down += sheet.write(sheet.lines(under.join('  ·  '), TITLE, width), MARGIN, down, TITLE) + 3;
 	down += drawFigures(sheet, model.figures, down) + 3;
 	for (const text of [model.method, ...model.notes])
 		down += sheet.write(sheet.lines(text, TEXT, width), MARGIN, down, TEXT) + 0.6;
 	down += 2;
-	down += sheet.write('What was walked', MARGIN, down, WALKED) + 0.4;
+	down += sheet.write(words.walkedTitle, MARGIN, down, WALKED) + 0.4;
 	for (const text of model.walked)
 		down += sheet.write(sheet.lines(text, TEXT, width), MARGIN, down, TEXT) + 0.6;
 	down += 4;
-	down += sheet.write('Before any job', MARGIN, down, HEADING) + 1.5;
+	down += sheet.write(words.beforeAnyJob, MARGIN, down, HEADING) + 1.5;
 	return down + drawCautions(sheet, model.cautions, MARGIN, down, width) + 4;
 }
 
@@ -45,11 +46,12 @@ function drawFigures(sheet: Sheet, figures: readonly Figure[], y: number): numbe
 		};
 	});
 	const notes = Math.max(...laid.map(({ note }) => note.length)) * sheet.lineHeight(NOTE);
-	const height = 6 + sheet.lineHeight(LABEL) + sheet.lineHeight(FIGURE) + notes;
+	const labels = Math.max(...laid.map(({ label }) => label.length)) * sheet.lineHeight(LABEL);
+	const height = 6 + labels + sheet.lineHeight(FIGURE) + notes;
 	laid.forEach(({ label, value, style, note }, index) => {
 		const x = MARGIN + index * each;
 		sheet.rect({ x, y, width: each, height }, { mode: 'S', thickness: 0.5 });
-		const baseline = y + 3 + sheet.lineHeight(LABEL);
+		const baseline = y + 3 + labels;
 		sheet.write(label, x + 3, y + 3, LABEL);
 		sheet.write(value, x + 3, baseline + sheet.lineHeight(FIGURE) - sheet.lineHeight(style), style);
 		sheet.write(note, x + 3, baseline + sheet.lineHeight(FIGURE), NOTE);
@@ -62,11 +64,11 @@ export const INDEX_HEAD_HEIGHT = 14;
 /** Heading of the list of sections, in the order to work through them. */
 export function drawIndexHead(sheet: Sheet, y: number): number {
 	const right = sheet.width - MARGIN;
-	const down = y + sheet.write('Sections, in the order to work', MARGIN, y, HEADING) + 1;
-	sheet.write('Jobs', columns(sheet).jobs, down, NOTE);
-	sheet.write('Section', MARGIN, down, NOTE);
-	sheet.write('Valve to close', columns(sheet).valve, down, NOTE);
-	sheet.write('Cost a year', right, down, { ...NOTE, align: 'right' });
+	const down = y + sheet.write(words.sectionsTitle, MARGIN, y, HEADING) + 1;
+	sheet.write(words.columns.jobs, columns(sheet).jobs, down, NOTE);
+	sheet.write(words.columns.section, MARGIN, down, NOTE);
+	sheet.write(words.columns.valve, columns(sheet).valve, down, NOTE);
+	sheet.write(words.cost, right, down, { ...NOTE, align: 'right' });
 	sheet.rule(MARGIN, down + 4.2, right, down + 4.2, 0.4);
 	return INDEX_HEAD_HEIGHT;
 }

@@ -1,9 +1,12 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { plain, readPdf } from '../../../../tests/report/read-pdf.ts';
 import { PLAN_SHA, sampleModel, sampleSurvey } from '../../../../tests/report/sample.ts';
 import { depressuriseFirst, localRulesFirst } from '../../core/mend/cautions.ts';
 import { ACTIONS, HAZARDS } from '../../core/survey/parts.ts';
 import type { Survey } from '../../core/survey/schema.ts';
+import { cautionText } from '../../words/cautions.ts';
+import { fixList } from '../../words/fix-list.ts';
+import { speak } from '../../words/language.ts';
 import type { JobRow, ReportModel } from '../model.ts';
 import { readPdfFonts } from '../node-fonts.ts';
 import { buildFixListPdf } from './fix-list-pdf.ts';
@@ -23,21 +26,31 @@ function cardOf(pages: readonly string[], row: JobRow): string {
 	const opening = plain(`${row.tag} ${row.flag?.toUpperCase() ?? ''} ${row.place} ${row.part}`);
 	const page = pages.find((text) => text.includes(opening)) ?? '';
 	const from = page.indexOf(opening);
-	const to = page.indexOf('Initials', from);
+	const to = page.indexOf(fixList.initials, from);
 	return from < 0 || to < 0 ? '' : page.slice(from, to);
 }
 
-describe.each(papers)('fix list on %s paper', (paper) => {
+const everyCount = Array.from({ length: 60 }, (_, index) => index + 1);
+const cases = papers.flatMap((paper) => [
+	{ paper, language: 'en', locale: 'en-GB', counts: everyCount } as const,
+	{ paper, language: 'de', locale: 'de-DE', counts: [1, 9, 24, 60] } as const
+]);
+
+describe.each(cases)('fix list on $paper paper in $language', (given) => {
+	const { paper, language, locale, counts } = given;
+	beforeAll(() => speak(language, locale));
+	afterAll(() => speak('en'));
+
 	it(
 		'[C1] [C2] for 1 to 60 jobs: whole cautions on every page and job, no job split',
 		{ timeout: 120_000 },
 		async () => {
-			for (let count = 1; count <= 60; count++) {
-				const model = sampleModel(sampleSurvey(count));
+			for (const count of counts) {
+				const model = sampleModel(sampleSurvey(count), locale);
 				const { pages } = await print(model, paper);
 				for (const text of pages) {
-					expect(text).toContain(depressuriseFirst().text);
-					expect(text).toContain(localRulesFirst().text);
+					expect(text).toContain(cautionText(depressuriseFirst()));
+					expect(text).toContain(cautionText(localRulesFirst()));
 				}
 				for (const { id, text } of model.cautions)
 					expect(pages[0]).toContain(plain(`${id} ${text}`));
@@ -54,19 +67,24 @@ describe.each(papers)('fix list on %s paper', (paper) => {
 
 	it('prints the longest job that a survey can hold whole, on one page', async () => {
 		const survey = longest();
-		const model = sampleModel(survey);
+		const model = sampleModel(survey, locale);
 		const { pages } = await print(model, paper);
 		for (const row of rowsOf(model)) {
-			const card = cardOf(pages, { ...row, place: '', flag: '', part: 'DO THIS FIRST' });
+			const card = cardOf(pages, {
+				...row,
+				place: '',
+				flag: '',
+				part: fixList.first.toUpperCase()
+			});
 			for (const { text } of row.cautions) expect(card).toContain(plain(text));
 		}
 	});
 
 	it('numbers its pages and has the size that was asked for', async () => {
-		const { pages, sizes } = await print(sampleModel(sampleSurvey(9)), paper);
+		const { pages, sizes } = await print(sampleModel(sampleSurvey(9), locale), paper);
 		const { widthMm, heightMm } = PAPERS[paper];
 		pages.forEach((text, index) => {
-			expect(text).toContain(`Page ${String(index + 1)} of ${String(pages.length)}`);
+			expect(text).toContain(fixList.page(String(index + 1), String(pages.length)));
 			const asked = [widthMm, heightMm];
 			const got = [...(sizes[index] ?? [])].sort((a, b) => a - b);
 			expect(got[0]).toBeCloseTo(Math.min(...asked), 1);

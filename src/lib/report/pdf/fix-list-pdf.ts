@@ -1,3 +1,4 @@
+import { fixList as words } from '../../words/fix-list.ts';
 import type { JobGroup, ReportModel } from '../model.ts';
 import {
 	drawCover,
@@ -11,7 +12,7 @@ import { drawJobCard, jobCardHeight } from './job-card.ts';
 import { FIX_LIST_EDGES, withSheets } from '../fix-list-sheets.ts';
 import { planSheets } from '../plan-sheets.ts';
 import { drawPlanParts } from './plan-parts.ts';
-import { drawPlanPages, WORK_KEY, type PlanImage } from './plan-page.ts';
+import { drawPlanPages, type PlanImage } from './plan-page.ts';
 import { drawSectionAgain, drawSectionHead, sectionHeadHeight } from './section-head.ts';
 import { Sheet, type PaperName, type PdfFonts } from './sheet.ts';
 
@@ -38,7 +39,7 @@ export function buildFixListPdf(
 ): Uint8Array<ArrayBuffer> {
 	const plans = plain.plans.map((plan) => ({
 		plan,
-		layout: planSheets(plan, paper, FIX_LIST_EDGES)
+		layout: planSheets(plan, paper, FIX_LIST_EDGES[plain.language])
 	}));
 	const model = withSheets(plain, plans);
 	const sheet = new Sheet(paper, fonts);
@@ -68,7 +69,11 @@ export function buildFixListPdf(
 		drawPlanPages(sheet, {
 			...pages,
 			images: planImages,
-			key: WORK_KEY,
+			key: [
+				['open', words.key.open],
+				['first', words.key.first],
+				['done', words.key.done]
+			],
 			startPage(orientation, title) {
 				const top = startPage(orientation);
 				bookmark(sheet, title);
@@ -77,7 +82,7 @@ export function buildFixListPdf(
 		});
 	widths.forEach((width, index) => {
 		sheet.doc.setPage(index + 1);
-		drawPageNumber(sheet, `Page ${String(index + 1)} of ${String(widths.length)}`, width);
+		drawPageNumber(sheet, words.page(String(index + 1), String(widths.length)), width);
 	});
 	return new Uint8Array(sheet.doc.output('arraybuffer'));
 }

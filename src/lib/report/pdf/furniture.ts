@@ -1,3 +1,4 @@
+import { fixList as words } from '../../words/fix-list.ts';
 import type { ReportModel } from '../model.ts';
 import { drawWarningSign } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
@@ -23,7 +24,7 @@ export function drawHead(sheet: Sheet, model: ReportModel): number {
 	sheet.rect({ x: MARGIN, y: top, width: right - MARGIN, height }, { mode: 'S', thickness: 0.8 });
 	const x = MARGIN + SIGN_WIDTH + PAD;
 	const down = top + PAD - 0.6;
-	sheet.write('Air off before hands on', x, down, BAND_HEAD);
+	sheet.write(words.band, x, down, BAND_HEAD);
 	sheet.write(lines, x, down + sheet.lineHeight(BAND_HEAD), BAND_TEXT);
 	return top + height + 5;
 }

@@ -1,8 +1,10 @@
 import { STATE_WORDS } from '../../words/actions.ts';
+import { fixList as words } from '../../words/fix-list.ts';
 import type { JobRow } from '../model.ts';
 import type { PlanImage } from './plan-page.ts';
-import { cautionsHeight, drawCautions, drawPin, drawRing, drawTicks } from './marks.ts';
+import { cautionsHeight, drawCautions, drawPin, drawRing } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
+import { drawTicks, ticksHeight, type TickStyle } from './ticks.ts';
 
 const PLACE: TextStyle = { size: 13, bold: true };
 const WORK: TextStyle = { size: 11.5 };
@@ -32,9 +34,13 @@ export function jobCardHeight(sheet: Sheet, row: JobRow): number {
 		4 +
 		cautionsHeight(sheet, row.cautions, sheet.contentWidth - 2 * PAD) +
 		2 +
-		TICK_SIDE +
+		ticksHeight(sheet, row.ticks, boxes(sheet)) +
 		PAD
 	);
+}
+
+function boxes(sheet: Sheet): TickStyle {
+	return { width: sheet.contentWidth - 2 * PAD, side: TICK_SIDE, gap: 4.2 };
 }
 
 /** With room for its picture, whether or not this print has it: the pages stay the same. */
@@ -65,10 +71,7 @@ export function drawJobCard(
 	sheet.rule(MARGIN + PAD, down, right - PAD, down, 0.2);
 	down += 2.4;
 	down += drawCautions(sheet, row.cautions, MARGIN + PAD, down, sheet.contentWidth - 2 * PAD) + 2;
-	const next = drawTicks(sheet, row.ticks, MARGIN + PAD, down, TICK_SIDE, 4.2);
-	sheet.write('Initials', next, down + TICK_SIDE - 4.6, SMALL);
-	const line = next + sheet.textWidth('Initials', SMALL) + 1.5;
-	sheet.rule(line, down + TICK_SIDE, right - PAD, down + TICK_SIDE, 0.3);
+	drawTicks(sheet, row.ticks, MARGIN + PAD, down, boxes(sheet));
 }
 
 /** The pin, and beside it the pictures that there are. */
@@ -117,14 +120,14 @@ function middle(sheet: Sheet, row: JobRow): Line[] {
 		text === '' ? [] : [{ text: sheet.lines(text, style, width, most), style }];
 	const state = row.state === STATE_WORDS.leaking ? '' : row.state;
 	const risks = row.hazards.join(' · ');
-	const quoted = [row.couldNot && `Could not: ${row.couldNot}`, row.note && `Note: ${row.note}`];
+	const quoted = [row.couldNot && words.couldNot(row.couldNot), row.note && words.note(row.note)];
 	return [
 		...(row.flag ? line(row.flag.toUpperCase(), FLAG) : []),
-		...line(row.place === '' ? 'Place not given' : row.place, PLACE),
+		...line(row.place === '' ? words.noPlace : row.place, PLACE),
 		...line(`${row.part} — ${row.action}`, WORK),
-		...line(risks === '' ? '' : `Mind: ${risks}`, FLAG),
+		...line(risks === '' ? '' : words.mind(risks), FLAG),
 		...line(
-			[state, row.plan === '' ? 'Not on a plan' : row.plan].filter(Boolean).join(' · '),
+			[state, row.plan === '' ? words.notOnPlan : row.plan].filter(Boolean).join(' · '),
 			SMALL
 		),
 		...quoted.flatMap((text) => line(text ?? '', SMALL, NOTE_LINES))
@@ -133,14 +136,14 @@ function middle(sheet: Sheet, row: JobRow): Line[] {
 
 function money(sheet: Sheet, row: JobRow): Line[] {
 	if (row.costPerYear === '') {
-		const text = row.why ? `Not weighed. ${row.why}` : 'No cost worked out.';
+		const text = row.why ? words.notWeighed(row.why) : words.noCost;
 		return [{ text: sheet.lines(text, MONEY_SMALL, MONEY_COLUMN), style: MONEY_SMALL }];
 	}
 	return [
 		{ text: sheet.lines(row.costPerYear, MONEY, MONEY_COLUMN), style: MONEY },
-		{ text: ['a year'], style: MONEY_SMALL },
+		{ text: [words.perYear], style: MONEY_SMALL },
 		{
-			text: sheet.lines(`waiting: ${row.costOfWaiting} a day`, MONEY_SMALL, MONEY_COLUMN),
+			text: sheet.lines(words.waiting(row.costOfWaiting), MONEY_SMALL, MONEY_COLUMN),
 			style: MONEY_SMALL
 		}
 	];

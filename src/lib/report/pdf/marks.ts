@@ -1,11 +1,10 @@
-import type { CautionLine, PinShape, Tick } from '../model.ts';
+import type { CautionLine, PinShape } from '../model.ts';
 import type { Sheet, TextStyle } from './sheet.ts';
 
 const CAUTION: TextStyle = { size: 9.3 };
 const CAUTION_ID: TextStyle = { size: 7, bold: true };
 const ID_COLUMN = 7;
 const CAUTION_GAP = 0.7;
-const BOX_LABEL: TextStyle = { size: 10 };
 
 /** A numbered pin: a black disc for work, a black square for what comes first, a ring when done. */
 export function drawPin(
@@ -104,27 +103,4 @@ export function drawCautions(
 		down += sheet.write(lines, x + ID_COLUMN, down, style) + CAUTION_GAP;
 	}
 	return down - y;
-}
-
-/** A row of boxes to tick, evenly spread; returns where the next thing beside them may start. */
-export function drawTicks(
-	sheet: Sheet,
-	ticks: readonly Tick[],
-	x: number,
-	y: number,
-	side: number,
-	gap: number
-): number {
-	let right = x;
-	for (const { label, ticked } of ticks) {
-		sheet.rect({ x: right, y, width: side, height: side }, { mode: 'S', thickness: 0.45 });
-		if (ticked) {
-			sheet.rule(right + side * 0.2, y + side * 0.55, right + side * 0.42, y + side * 0.8, 0.8);
-			sheet.rule(right + side * 0.42, y + side * 0.8, right + side * 0.85, y + side * 0.18, 0.8);
-		}
-		const left = right + side + 1.6;
-		sheet.write(label, left, y + side / 2 - sheet.lineHeight(BOX_LABEL) * 0.48, BOX_LABEL);
-		right = left + sheet.textWidth(label, BOX_LABEL) + gap;
-	}
-	return right;
 }

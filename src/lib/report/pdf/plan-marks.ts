@@ -1,4 +1,5 @@
 import type { PlanArea, PlanFlow, PlanMark } from '../../core/survey/plan-shapes.ts';
+import { fixList as words } from '../../words/fix-list.ts';
 import type { Point } from '../pin-places.ts';
 import type { Box, Sheet, TextStyle } from './sheet.ts';
 
@@ -120,7 +121,7 @@ export function drawNorth(sheet: Sheet, x: number, y: number, degrees: number): 
 		mode: 'S',
 		thickness: 0.25
 	});
-	sheet.write('North', x - 4.5, y - 2.2, { ...SCALE, bold: true, align: 'right' });
+	sheet.write(words.north, x - 4.5, y - 2.2, { ...SCALE, bold: true, align: 'right' });
 }
 
 /** Text on white, so that it reads over the lines of a plan. */

@@ -1,4 +1,5 @@
 import type { PlanPoint } from '../../core/survey/schema.ts';
+import { fixList as words } from '../../words/fix-list.ts';
 import type { PlanPage, PinShape } from '../model.ts';
 import type { PlanLayout, PlanSheet } from '../plan-sheets.ts';
 import { onSheet } from '../plan-sheets.ts';
@@ -32,26 +33,18 @@ export interface PlanPagesToDraw {
 
 const NAME: TextStyle = { size: 16, bold: true };
 const KEY: TextStyle = { size: 9.5 };
-const TAGS = 'The number is the tag on the joint.';
 const SHEET_NAME: TextStyle = { size: 20, bold: true, align: 'center' };
-
-/** The key to the pins of a fix list. */
-export const WORK_KEY = [
-	['open', 'to do'],
-	['first', 'do this first'],
-	['done', 'done']
-] as const satisfies PlanPagesToDraw['key'];
 
 /** The pages of a plan: one, or a page that shows the sheets and then those. */
 export function drawPlanPages(sheet: Sheet, pages: PlanPagesToDraw): void {
 	const { plan, layout } = pages;
 	const { overview } = layout;
 	if (overview) {
-		beginPage(sheet, pages, overview, `${plan.name}: its sheets`);
+		beginPage(sheet, pages, overview, words.planSheets(plan.name));
 		drawSheetNames(sheet, plan, layout, overview);
 	}
 	for (const each of layout.sheets) {
-		const title = each.name === '' ? plan.name : `${plan.name}, sheet ${each.name}`;
+		const title = each.name === '' ? plan.name : words.planSheet(plan.name, each.name);
 		beginPage(sheet, pages, each, title);
 		drawNumbers(sheet, each);
 	}
@@ -64,13 +57,13 @@ function beginPage(
 	each: PlanSheet,
 	title: string
 ): void {
-	const top = startPage(each.orientation, `Plan: ${title}`);
+	const top = startPage(each.orientation, words.plan(title));
 	const head = sheet.lines(title, NAME, sheet.contentWidth, 1);
 	drawKey(sheet, plan, key, top + sheet.write(head, MARGIN, top, NAME) + 0.5);
 	const { frame, part } = each;
 	const image = images.get(each.key);
 	if (image) sheet.image(image.bytes, image.kind, frame, each.key);
-	else sheet.write('The picture of this plan is not in the survey.', frame.x + 4, frame.y + 4, KEY);
+	else sheet.write(words.noPicture, frame.x + 4, frame.y + 4, KEY);
 	sheet.clipped(frame, () => {
 		const place = (at: PlanPoint) => onSheet(at, part, frame);
 		drawShapes(sheet, plan, place);
@@ -79,12 +72,12 @@ function beginPage(
 	sheet.rect(frame, { mode: 'S', thickness: 0.3 });
 	drawValves(sheet, plan.valves, (at) => onSheet(at, part, frame), frame);
 	const under = frame.y + frame.height + 2;
-	sheet.write(TAGS, frame.x + frame.width / 2, under, { ...KEY, align: 'center' });
+	sheet.write(words.tagsOnPlan, frame.x + frame.width / 2, under, { ...KEY, align: 'center' });
 	if (plan.northDegrees !== undefined)
 		drawNorth(sheet, frame.x + frame.width - 4, under + 2.6, plan.northDegrees);
 	if (plan.widthM !== undefined)
 		drawScaleBar(sheet, frame.x, under, frame.width, plan.widthM * part.width);
-	else sheet.write('No scale is set for this plan.', frame.x, under, KEY);
+	else sheet.write(words.noScale, frame.x, under, KEY);
 }
 
 /** Pins that had to move are joined to the spot of the leak. */
@@ -145,7 +138,7 @@ function drawKey(sheet: Sheet, plan: PlanPage, key: PlanPagesToDraw['key'], y: n
 			x: x + VALVE_WIDTH / 2,
 			y: y + 2.4
 		}));
-		say('isolating valve', VALVE_WIDTH + 1.2);
+		say(words.isolatingValve, VALVE_WIDTH + 1.2);
 	}
 	if (plan.flows.length > 0) {
 		drawFlows(
@@ -156,12 +149,12 @@ function drawKey(sheet: Sheet, plan: PlanPage, key: PlanPagesToDraw['key'], y: n
 				y: y + 2.4
 			})
 		);
-		say('way of the air', 8.2);
+		say(words.wayOfAir, 8.2);
 	}
 	const kinds = new Set(plan.areas.map(({ kind }) => kind));
 	for (const [kind, text] of [
-		['section', 'section'],
-		['walked', 'walked and tight']
+		['section', words.areas.section],
+		['walked', words.areas.walked]
 	] as const) {
 		if (!kinds.has(kind)) continue;
 		drawShapes(

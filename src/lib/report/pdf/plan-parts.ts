@@ -1,3 +1,4 @@
+import { fixList as words } from '../../words/fix-list.ts';
 import type { ReportParts } from '../model.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
 
@@ -24,10 +25,10 @@ export function drawPlanParts(
 	const sumLines = sheet.lines(sum, SUM, sheet.contentWidth);
 	const sumHeight = sumLines.length * sheet.lineHeight(SUM);
 	const head = (at: number): number => {
-		let down = at + sheet.write('Windows and their parts', MARGIN, at, HEADING) + 1;
-		sheet.write('Window', MARGIN, down, NOTE);
-		sheet.write('Jobs', jobsX, down, { ...NOTE, align: 'right' });
-		sheet.write('Parts', right, down, { ...NOTE, align: 'right' });
+		let down = at + sheet.write(words.partsTitle, MARGIN, at, HEADING) + 1;
+		sheet.write(words.columns.window, MARGIN, down, NOTE);
+		sheet.write(words.columns.jobs, jobsX, down, { ...NOTE, align: 'right' });
+		sheet.write(words.columns.parts, right, down, { ...NOTE, align: 'right' });
 		down += 4.2;
 		sheet.rule(MARGIN, down, right, down, 0.4);
 		return down + 1.2;

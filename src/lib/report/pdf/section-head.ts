@@ -1,6 +1,8 @@
+import { fixList as words } from '../../words/fix-list.ts';
 import type { JobGroup } from '../model.ts';
-import { cautionsHeight, drawCautions, drawTicks } from './marks.ts';
+import { cautionsHeight, drawCautions } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
+import { drawTicks, ticksHeight, type TickStyle } from './ticks.ts';
 
 const NAME: TextStyle = { size: 18, bold: true };
 const SUM: TextStyle = { size: 11, bold: true, align: 'right' };
@@ -19,7 +21,7 @@ function parts(sheet: Sheet, group: JobGroup) {
 		window: group.window === undefined ? [] : sheet.lines(group.window, WINDOW, width, 1),
 		name: sheet.lines(group.heading, NAME, width - SUM_COLUMN),
 		valve: sheet.lines(
-			group.valveKnown ? `Valve to close: ${group.valve}` : `${group.valve}.`,
+			group.valveKnown ? words.valve(group.valve) : words.flag(group.valve),
 			VALVE,
 			width - 6
 		),
@@ -39,9 +41,13 @@ function boxHeight(sheet: Sheet, group: JobGroup): number {
 		withoutAir.length * sheet.lineHeight(WITHOUT_AIR) +
 		facts.length * sheet.lineHeight(FACTS) +
 		2 +
-		STEP_SIDE +
+		ticksHeight(sheet, group.steps, boxes(sheet)) +
 		3
 	);
+}
+
+function boxes(sheet: Sheet): TickStyle {
+	return { width: sheet.contentWidth - 6, side: STEP_SIDE, gap: 6 };
 }
 
 function nameHeight(sheet: Sheet, group: JobGroup): number {
@@ -74,7 +80,7 @@ export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): numbe
 	sheet.write(window, MARGIN, down, WINDOW);
 	down += windowHeight(sheet, group);
 	sheet.write(name, MARGIN, down, NAME);
-	const sum = group.costPerYear === '' ? 'no cost worked out' : `${group.costPerYear} a year`;
+	const sum = group.costPerYear === '' ? words.noSum : words.aYear(group.costPerYear);
 	sheet.write([group.jobCount, sum], right, down + 0.6, SUM);
 	down += nameHeight(sheet, group);
 	const box = { x: MARGIN, y: down, width: right - MARGIN, height: boxHeight(sheet, group) };
@@ -83,9 +89,7 @@ export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): numbe
 	inside += sheet.write(valve, MARGIN + 3, inside, VALVE);
 	inside += sheet.write(withoutAir, MARGIN + 3, inside, WITHOUT_AIR);
 	inside += sheet.write(facts, MARGIN + 3, inside, FACTS) + 2;
-	const next = drawTicks(sheet, group.steps, MARGIN + 3, inside, STEP_SIDE, 6);
-	sheet.write('Initials', next, inside + STEP_SIDE - 4.6, { size: 9 });
-	sheet.rule(next + 14, inside + STEP_SIDE, right - 3, inside + STEP_SIDE, 0.3);
+	drawTicks(sheet, group.steps, MARGIN + 3, inside, boxes(sheet));
 	down += box.height + 2.5;
 	down += drawCautions(sheet, group.cautions, MARGIN, down, sheet.contentWidth) + 2;
 	return down - y;
@@ -94,8 +98,8 @@ export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): numbe
 /** The section's name and valve again, on each further page that it fills. */
 export function drawSectionAgain(sheet: Sheet, group: JobGroup, y: number): number {
 	const width = sheet.contentWidth;
-	const valve = group.valveKnown ? `Valve to close: ${group.valve}` : group.valve;
-	const name = sheet.lines(`${group.heading}, continued`, AGAIN, width * 0.45, 1);
+	const valve = group.valveKnown ? words.valve(group.valve) : group.valve;
+	const name = sheet.lines(words.continued(group.heading), AGAIN, width * 0.45, 1);
 	const right = sheet.lines(valve, AGAIN, width * 0.52, 1);
 	sheet.write(name, MARGIN, y, AGAIN);
 	sheet.write(right, sheet.width - MARGIN, y, { ...AGAIN, align: 'right' });

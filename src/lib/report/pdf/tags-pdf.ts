@@ -1,4 +1,5 @@
 import qrcode from 'qrcode-generator';
+import { fixList as words } from '../../words/fix-list.ts';
 import type { JobRow, ReportModel } from '../model.ts';
 import { Sheet, type Box, type PaperName, type PdfFonts, type TextStyle } from './sheet.ts';
 
@@ -35,7 +36,7 @@ export function buildTagsPdf(
 ): Uint8Array<ArrayBuffer> {
 	const sheet = new Sheet(paper, fonts);
 	sheet.doc.setProperties({
-		title: ['Tags', model.site, model.round].filter(Boolean).join(' · '),
+		title: [words.tags, model.site, model.round].filter(Boolean).join(' · '),
 		subject: model.band.text,
 		creator: 'Airtally'
 	});
@@ -43,8 +44,7 @@ export function buildTagsPdf(
 	sheet.doc.setCreationDate(new Date(model.printedAt));
 	const tags = tagsOf(model);
 	const perPage = ACROSS * DOWN;
-	if (tags.length === 0)
-		sheet.write('There is no leak left to hang a tag on.', EDGE + PAD_X, EDGE + PAD_Y, PLACE);
+	if (tags.length === 0) sheet.write(words.noTags, EDGE + PAD_X, EDGE + PAD_Y, PLACE);
 	tags.forEach((tag, index) => {
 		const place = index % perPage;
 		if (index > 0 && place === 0) sheet.addPage('portrait');
@@ -97,17 +97,23 @@ function drawTag(sheet: Sheet, { leakId, row, section }: Tag, caution: string, b
 		codeCells(leakId, { ...box, x: box.x + box.width - side, width: side, height: side })
 	);
 	const room = box.width - side - 2;
-	const fitting = room / Math.max(sheet.textWidth(row.tag, NUMBER), room);
+	const warning = sheet.lines(caution, CAUTION, box.width);
+	const foot = box.y + box.height - warning.length * sheet.lineHeight(CAUTION);
+	const leave = foot - sheet.lineHeight(LEAVE);
+	const high = leave - box.y + 2 - sheet.lineHeight(PLACE) - sheet.lineHeight(SECTION);
+	const fitting = Math.min(
+		1,
+		room / sheet.textWidth(row.tag, NUMBER),
+		high / sheet.lineHeight(NUMBER)
+	);
 	const number = { ...NUMBER, size: NUMBER.size * fitting };
 	let down = box.y - 1;
 	down += sheet.write(row.tag, box.x, down, number) - 1;
 	const place = row.place === '' ? row.part : row.place;
 	down += sheet.write(sheet.lines(place, PLACE, room, 1), box.x, down, PLACE);
 	sheet.write(sheet.lines(section, SECTION, room, 1), box.x, down, SECTION);
-	const warning = sheet.lines(caution, CAUTION, box.width);
-	const foot = box.y + box.height - warning.length * sheet.lineHeight(CAUTION);
 	sheet.write(warning, box.x, foot, CAUTION);
-	sheet.write('Leave on until re-soaped', box.x, foot - sheet.lineHeight(LEAVE), LEAVE);
+	sheet.write(words.leaveOn, box.x, leave, LEAVE);
 }
 
 /** The dark cells of a code, each run along a row as one box. */

@@ -4,6 +4,7 @@ import { compressorRoom } from './compressor-room.ts';
 import { controls } from './controls.ts';
 import { doubts } from './doubts.ts';
 import { files } from './files.ts';
+import { fixList } from './fix-list.ts';
 import { frame } from './frame.ts';
 import { helpLink } from './help-link.ts';
 import { help } from './help.ts';
@@ -34,6 +35,7 @@ export const german: Catalogue = {
 	controls,
 	doubts,
 	files,
+	fixList,
 	frame,
 	helpLink,
 	help,

@@ -136,6 +136,12 @@ export const sums: Catalogue['sums'] = {
 		prices: 'aus Einrichten, Preise',
 		cited: (source) => `Quelle: ${source}`
 	},
+	references: {
+		'iso-1217': 'ISO 1217 (20 °C, 100 kPa, trocken)',
+		anr: 'ISO 8778 ANR (20 °C, 100 kPa, 65 % Feuchte)',
+		normal: 'DIN 1343, Normzustand (0 °C, 101,325 kPa, trocken)',
+		site: 'Ansaugzustand am Standort (Druck und Temperatur des Standorts, trocken)'
+	},
 	absolute: (pressure) => `${pressure} absolut`,
 	per: (amount, unit) => `${amount} je ${unit}`,
 	byAllErrors: (range) => `neun von zehn, nach allen Fehlern: ${range}`,

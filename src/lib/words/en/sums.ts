@@ -1,3 +1,4 @@
+import { REFERENCES, type ReferenceId } from '#lib/core/air/reference-air.ts';
 import type { SupplyMethod } from '#lib/core/weigh/assessment.ts';
 import type { QuantityId } from '#lib/core/weigh/working/tree.ts';
 
@@ -138,6 +139,13 @@ export const sums = {
 		prices: 'from Set up, the prices',
 		cited: (source: string) => `source: ${source}`
 	},
+	/** The states that free air is stated at. */
+	references: {
+		'iso-1217': REFERENCES['iso-1217'].label,
+		anr: REFERENCES.anr.label,
+		normal: REFERENCES.normal.label,
+		site: REFERENCES.site.label
+	} satisfies Record<ReferenceId, string>,
 	absolute: (pressure: string) => `${pressure} absolute`,
 	per: (amount: string, unit: string) => `${amount} per ${unit}`,
 	/** How sure a figure is: what counts, and the range. */

@@ -4,6 +4,7 @@ import type { JobSpot, PlanPage, ReportModel } from '#lib/report/model.ts';
 import { planSheets, type PageEdges } from '#lib/report/plan-sheets.ts';
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
 import type { Paper } from '#lib/ui/mend/making.ts';
+import { fixList } from '#lib/words/fix-list.ts';
 
 export interface Picture {
 	readonly bytes: Uint8Array;
@@ -26,7 +27,7 @@ const SPOT_PX = 216;
 /** Draws the plans of a fix list from what they were made from, as finely as the paper shows. */
 export async function cutPlans(
 	open: OpenSurvey,
-	{ plans, groups }: ReportModel,
+	{ plans, groups, language }: ReportModel,
 	paper: Paper,
 	stop: AbortSignal,
 	tell: (doing: string, done: number) => void
@@ -37,7 +38,7 @@ export async function cutPlans(
 		open,
 		plans,
 		paper,
-		FIX_LIST_EDGES,
+		FIX_LIST_EDGES[language],
 		stop,
 		tell,
 		async (plan, page) => {
@@ -72,7 +73,7 @@ export async function cutSheets(
 		let whole = true;
 		for (const [turn, { key, part, picture }] of wanted.entries()) {
 			if (stop.aborted) break;
-			tell(`Drawing the plan ${page.name}`, (index + turn / wanted.length) / plans.length);
+			tell(fixList.doing.plan(page.name), (index + turn / wanted.length) / plans.length);
 			if (sheets.has(key)) continue;
 			const jpeg = await opened.value.cut(part, picture);
 			if (jpeg.ok) sheets.set(key, { bytes: jpeg.value, kind: 'JPEG' });

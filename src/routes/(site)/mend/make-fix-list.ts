@@ -7,6 +7,7 @@ import { howSure } from '#lib/session/how-sure.ts';
 import { now } from '#lib/session/identity.ts';
 import { printBeside } from '#lib/session/printing.ts';
 import type { Paper, Printable, TableKind } from '#lib/ui/mend/making.ts';
+import { fixList } from '#lib/words/fix-list.ts';
 import type { Format } from '#lib/words/format.ts';
 import { fileStem } from '../download.ts';
 import { cutPlans, type Picture } from './cut-plans.ts';
@@ -42,7 +43,8 @@ export async function makePrint(
 	tell: (doing: string, done: number) => void,
 	stop: AbortSignal
 ): Promise<Result<MadePrint> | undefined> {
-	tell('Gathering the jobs', 0);
+	const { doing: words } = fixList;
+	tell(words.gathering, 0);
 	const { survey, roundId } = source.open;
 	const sure = what === 'pdf' ? howSure(survey, roundId, stop) : Promise.resolve(undefined);
 	const { model: plain, exporters, loadPdfFonts } = await gather(source);
@@ -61,20 +63,20 @@ export async function makePrint(
 		for (const [index, { photo, tag }] of rows.entries()) {
 			if (!photo || photos.has(photo.sha256)) continue;
 			if (stop.aborted) return undefined;
-			tell('Drawing the pictures', 0.35 + (0.25 * index) / rows.length);
+			tell(words.drawing, 0.35 + (0.25 * index) / rows.length);
 			const picture = await pictureOf(source.open, photo, PHOTO_PX);
 			if (picture) photos.set(photo.sha256, picture);
 			else missing.missingPhotos.push(tag);
 		}
 	}
-	tell('Fetching the letters', 0.6);
+	tell(words.fetching, 0.6);
 	const [fonts, totals] = await Promise.all([loadPdfFonts(), sure]);
 	const { withIntervals } = await import('#lib/report/headline.ts');
 	const model = totals ? withIntervals(plain, totals, source.format) : plain;
-	tell('Laying out the pages', 0.65);
+	tell(words.laying, 0.65);
 	const printed = await printBeside(
 		{ what, model, settings: { paper, planImages, photos }, fonts },
-		(done) => tell('Laying out the pages', 0.65 + 0.35 * done),
+		(done) => tell(words.laying, 0.65 + 0.35 * done),
 		stop
 	);
 	if (!printed?.ok) return printed;
