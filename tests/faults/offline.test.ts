@@ -91,6 +91,53 @@ test('when the server is gone, the survey is edited, and a fix list and a survey
 	server = new SiteServer(buildFolder);
 });
 
+/** How many pixels of the plan that is shown are of a kind, within a box given in shares of it. */
+function pixelsOf(page: Page, kind: 'red' | 'dark', [x, y, width, height]: readonly number[]) {
+	return page.locator('.plan-map img.leaflet-image-layer').evaluate(
+		async (image: HTMLImageElement, { kind, box: [x = 0, y = 0, width = 1, height = 1] }) => {
+			await image.decode();
+			const { naturalWidth: wide, naturalHeight: high } = image;
+			const canvas = new OffscreenCanvas(Math.round(width * wide), Math.round(height * high));
+			const context = canvas.getContext('2d');
+			context?.drawImage(image, -x * wide, -y * high);
+			const { data } = context!.getImageData(0, 0, canvas.width, canvas.height);
+			let count = 0;
+			for (let at = 0; at < data.length; at += 4) {
+				const [red = 0, green = 0] = data.subarray(at, at + 2);
+				if (green < 110 && (kind === 'red' ? red > 150 : red < 110)) count++;
+			}
+			return count / (data.length / 4);
+		},
+		{ kind, box: [x, y, width, height] }
+	);
+}
+
+test('after a cold start without a network a PDF becomes a plan: its letters and pictures are drawn', async () => {
+	context.setDefaultTimeout(60_000); // A page of a PDF is drawn at sixteen megapixels.
+	await (await ready()).close();
+	await server.stop();
+	const page = await context.newPage();
+	await page.goto(appUrl);
+	await page.getByRole('link', { name: /Ceramics/ }).click();
+	for (const [file, name, kind, box] of [
+		// A picture that only WebAssembly decodes, and letters of a face that the file leaves out.
+		['tests/fixtures/plan-files/jpeg-2000.pdf', 'jpeg-2000', 'red', [0.28, 0.67, 0.04, 0.06]],
+		['survey-examples/ceramics-works-upper-floor.pdf', 'ceramics', 'dark', [0.12, 0.66, 0.1, 0.04]]
+	] as const) {
+		await goTo(page, 'Set up');
+		await page.locator('#plans input[type=file]').setInputFiles(file);
+		const dialog = page.getByRole('dialog');
+		await dialog.getByRole('button', { name: 'Take this plan' }).click();
+		await dialog.waitFor({ state: 'detached' });
+		await saved(page);
+		await page.getByRole('link', { name: new RegExp(`newer drawing of ${name}`) }).click();
+		await page.getByAltText(new RegExp(`Floor plan: ${name}`)).waitFor();
+		expect(await pixelsOf(page, kind, box)).toBeGreaterThan(0.03);
+		await page.getByRole('link', { name: 'Back to Set up' }).click();
+	}
+	server = new SiteServer(buildFolder);
+});
+
 test('a new version waits while two tabs are at work, and the user lets it take over', async () => {
 	const first = await ready();
 	const second = await context.newPage();
