@@ -8,37 +8,64 @@ export interface LeakDraft {
 	readonly at?: PlanPoint | undefined;
 	readonly part: Part;
 	readonly sectionId?: string | undefined;
+	/** The section is the one that is drawn where the pin lies. */
+	readonly sectionDrawn?: boolean | undefined;
 	readonly pressureBarGauge?: number | undefined;
 	readonly evidence?: Evidence | undefined;
-	/** The leak that part, section and pressure were carried from. */
+	/** The leak that the part was carried from; section and pressure too, where nothing says otherwise. */
 	readonly carriedFrom?: number | undefined;
+	/** Another section than that leak's: its pressure was not carried. */
+	readonly elsewhere?: boolean | undefined;
 }
 
+/** A place on a plan, and the section that is drawn there. */
+export type DraftPlace = Pick<LeakDraft, 'planId' | 'at' | 'sectionId'>;
+
 /** What a leak starts with where nothing is carried. */
-export const EMPTY_DRAFT = { part: 'threaded-joint' } as const satisfies LeakDraft;
+const EMPTY_DRAFT = { part: 'threaded-joint' } as const satisfies LeakDraft;
 
 /**
  * A draft at a place, with the part, section and pressure of the last leak; a section that is drawn
  * where the place lies goes before the last one. Size, photo and note are
  * never carried: each leak is looked at for itself.
  */
-export function draftAfter(
-	last: Leak | undefined,
-	roundId: string,
-	place: Pick<LeakDraft, 'planId' | 'at' | 'sectionId'>
-): LeakDraft {
-	if (!last) return { ...place, ...EMPTY_DRAFT };
+export function draftAfter(last: Leak | undefined, roundId: string, place: DraftPlace): LeakDraft {
+	const sectionDrawn = place.sectionId !== undefined;
+	if (!last) return { ...place, ...EMPTY_DRAFT, sectionDrawn };
 	const sectionId = place.sectionId ?? last.sectionId;
+	// Behind another valve the gauge may show something else.
+	const elsewhere = sectionId !== last.sectionId;
 	return {
 		...place,
 		part: last.part,
 		sectionId,
-		// Behind another valve the gauge may show something else.
-		...(sectionId === last.sectionId && {
-			pressureBarGauge: last.sightings[roundId]?.pressureBarGauge
-		}),
-		carriedFrom: last.tag
+		sectionDrawn,
+		...(!elsewhere && { pressureBarGauge: last.sightings[roundId]?.pressureBarGauge }),
+		carriedFrom: last.tag,
+		elsewhere
 	};
+}
+
+/** The draft at another place: a section that is drawn there is taken, one drawn where it was is left. */
+export function draftAt(draft: LeakDraft, place: DraftPlace): LeakDraft {
+	const { planId, at } = place;
+	if (place.sectionId !== undefined) {
+		return { ...inSection(draft, place.sectionId), planId, at, sectionDrawn: true };
+	}
+	return { ...(draft.sectionDrawn ? inSection(draft, undefined) : draft), planId, at };
+}
+
+/** The draft in another section: a pressure that was carried stays with the leak it came from. */
+export function inSection(draft: LeakDraft, sectionId: string | undefined): LeakDraft {
+	const moved = { ...draft, sectionId, sectionDrawn: false };
+	if (draft.carriedFrom === undefined || sectionId === draft.sectionId) return moved;
+	return { ...moved, pressureBarGauge: undefined, elsewhere: true };
+}
+
+/** The draft without what was carried: what the plan says and what was seen stays. */
+export function withoutCarried(draft: LeakDraft): LeakDraft {
+	const { planId, at, sectionId, sectionDrawn, evidence } = draft;
+	return { ...EMPTY_DRAFT, planId, at, evidence, ...(sectionDrawn && { sectionId, sectionDrawn }) };
 }
 
 /** The leak that a confirmed draft becomes. */

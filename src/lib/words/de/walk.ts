@@ -67,7 +67,13 @@ export const walk: Catalogue['walk'] = {
 		notKept:
 			'Dieser Browser kann eine Leckage erst aufbewahren, wenn sie markiert ist. Markieren Sie sie zuerst, dann nehmen Sie das Foto auf.',
 		sameAgain: (tag) => `Noch einmal wie Leckage ${tag}`,
-		carried: (tag) => `Bauteil, Abschnitt und Druck sind die von Leckage ${tag}.`,
+		carried: (tag, { sectionDrawn, elsewhere }) => {
+			const drawn = sectionDrawn ? '; der Abschnitt ist der hier eingezeichnete' : '';
+			if (elsewhere) return `Das Bauteil ist das von Leckage ${tag}${drawn}.`;
+			return sectionDrawn
+				? `Bauteil und Druck sind die von Leckage ${tag}${drawn}.`
+				: `Bauteil, Abschnitt und Druck sind die von Leckage ${tag}.`;
+		},
 		clearCarried: 'Leeren',
 		pin: (tag) => `Leckage ${tag} markieren`,
 		pinUnsized: (tag) => `Leckage ${tag} markieren, später bemessen`
@@ -79,6 +85,7 @@ export const walk: Catalogue['walk'] = {
 		sectionUnknown: 'Noch nicht bekannt',
 		pressure: 'Abgelesener Druck',
 		asOn: (tag) => `Wie an Leckage ${tag}.`,
+		drawnHere: 'Wie im Plan eingezeichnet.',
 		noPressure: 'Für diesen Abschnitt ist kein Druck eingetragen.',
 		fromSupply: (pressure) => `Leer: ${pressure} aus der Drucklufterzeugung.`,
 		fromSection: (pressure) => `Leer: ${pressure} aus dem Abschnitt.`

@@ -3,6 +3,11 @@ import { pluralsOf } from '../plural.ts';
 
 const many = pluralsOf('en');
 
+interface CarriedFrom {
+	readonly sectionDrawn?: boolean | undefined;
+	readonly elsewhere?: boolean | undefined;
+}
+
 /** Walk: the plan, the leak that is entered, and the leak that is open. */
 export const walk = {
 	heading: 'Walk',
@@ -69,7 +74,14 @@ export const walk = {
 		notKept:
 			'This browser cannot keep a leak before it is pinned. Pin it first, then take its photo.',
 		sameAgain: (tag: number) => `Same again as leak ${tag}`,
-		carried: (tag: number) => `Part, section and pressure are those of leak ${tag}.`,
+		/** What came from the last leak, and what did not. */
+		carried: (tag: number, { sectionDrawn, elsewhere }: CarriedFrom) => {
+			const drawn = sectionDrawn ? '; the section is the one drawn here' : '';
+			if (elsewhere) return `The part is that of leak ${tag}${drawn}.`;
+			return sectionDrawn
+				? `Part and pressure are those of leak ${tag}${drawn}.`
+				: `Part, section and pressure are those of leak ${tag}.`;
+		},
 		clearCarried: 'Clear them',
 		pin: (tag: number) => `Pin leak ${tag}`,
 		pinUnsized: (tag: number) => `Pin leak ${tag}, size it later`
@@ -81,6 +93,7 @@ export const walk = {
 		sectionUnknown: 'Not known yet',
 		pressure: 'Pressure read',
 		asOn: (tag: number) => `As on leak ${tag}.`,
+		drawnHere: 'As drawn on the plan.',
 		noPressure: 'No pressure is set for this section.',
 		fromSupply: (pressure: string) => `Empty: ${pressure} from the supply.`,
 		fromSection: (pressure: string) => `Empty: ${pressure} from the section.`

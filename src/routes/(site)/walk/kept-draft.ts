@@ -15,9 +15,11 @@ export const KeptDraft = z.object({
 		at: PlanPoint.optional(),
 		part: z.enum(PARTS),
 		sectionId: Id.optional(),
+		sectionDrawn: z.boolean().optional(),
 		pressureBarGauge: Amount.optional(),
 		evidence: Evidence.optional(),
-		carriedFrom: z.int().optional()
+		carriedFrom: z.int().optional(),
+		elsewhere: z.boolean().optional()
 	}),
 	photos: z.array(
 		z.object({

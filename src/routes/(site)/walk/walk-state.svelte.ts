@@ -4,7 +4,13 @@ import type { Leak, Photo, PlanPoint } from '#lib/core/survey/schema.ts';
 import { shrinkPhoto, type ShrunkPhoto } from '#lib/plan/shrink-photo.ts';
 import { keepDraft, keptDraft } from '#lib/session/draft-keeper.ts';
 import { newId, now } from '#lib/session/identity.ts';
-import { draftAfter, leakOf, type LeakDraft } from '#lib/ui/walk/leak-draft.ts';
+import {
+	draftAfter,
+	draftAt,
+	leakOf,
+	type DraftPlace,
+	type LeakDraft
+} from '#lib/ui/walk/leak-draft.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
 import { walk } from '#lib/words/walk.ts';
 import { photoTaken } from '../photo-taken.ts';
@@ -106,7 +112,7 @@ export class Walk {
 
 	/** Puts what is being entered somewhere else on the plan. */
 	put(planId: string, at: PlanPoint): void {
-		if (this.draft) this.draft = { ...this.draft, ...this.#lying({ planId, at }) };
+		if (this.draft) this.draft = draftAt(this.draft, this.#lying({ planId, at }));
 	}
 
 	drop(): void {
@@ -155,7 +161,7 @@ export class Walk {
 	}
 
 	/** A place with the section that is drawn there. */
-	#lying(place: Pick<LeakDraft, 'planId' | 'at'>): Pick<LeakDraft, 'planId' | 'at' | 'sectionId'> {
+	#lying(place: Pick<LeakDraft, 'planId' | 'at'>): DraftPlace {
 		const { planId, at } = place;
 		const sectionId = planId && at && sectionAt(this.#site.open.survey, planId, at);
 		return sectionId ? { ...place, sectionId } : place;
