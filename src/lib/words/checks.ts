@@ -1,4 +1,6 @@
 import type { Check, CheckId } from '#lib/core/survey/checks.ts';
+import type { CommandBody } from '#lib/core/survey/command.ts';
+import { toSi } from '#lib/core/units/convert.ts';
 import { doubts } from './doubts.ts';
 import type { Format } from './format.ts';
 
@@ -21,6 +23,14 @@ const WORDS: Readonly<Record<CheckId, Write>> = {
 	}),
 	'supply-missing': () => ({ sentence: doubts.supplyMissing, fixes: [] }),
 	'price-missing': () => ({ sentence: doubts.priceMissing, fixes: [] }),
+	'supply-pressure-implausible': (check, format) => ({
+		sentence: doubts.supplyPressure(pressureOf(check, format)),
+		fixes: pressureFixes(check, format)
+	}),
+	'price-implausible': (check, format) => ({
+		sentence: doubts.price(format.price(Number(check.detail['pricePerKwh'])), named(check)),
+		fixes: check.fixes.map((fix) => doubts.meant(priceMeant(fix, check, format)))
+	}),
 	'section-hours-missing': (check) => ({
 		sentence: doubts.hoursMissing(named(check)),
 		fixes: [doubts.always(YEAR)]
@@ -48,13 +58,10 @@ const WORDS: Readonly<Record<CheckId, Write>> = {
 		sentence: doubts.leakPressure(pressureOf(check, format), tagOf(check)),
 		fixes: pressureFixes(check, format)
 	}),
-	'leak-opening-implausible': (check, format) => {
-		const mm = Number(check.detail['diameterMm']);
-		return {
-			sentence: doubts.opening(format.length(mm), tagOf(check)),
-			fixes: [doubts.meant(format.length(mm / 10))]
-		};
-	},
+	'leak-size-implausible': (check, format) => ({
+		sentence: sizeSentence(check, format),
+		fixes: check.fixes.map((fix) => doubts.meant(sizeMeant(fix, format)))
+	}),
 	'leak-tag-twice': (check) => ({
 		sentence: doubts.tagTwice(tagOf(check)),
 		fixes: [doubts.giveTag(String(check.detail['freeTag']))]
@@ -80,13 +87,52 @@ function pressureOf({ detail }: Check, format: Format): string {
 }
 
 function pressureFixes(check: Check, format: Format): string[] {
-	return check.fixes.map((fix) => {
-		const bar =
-			fix.kind === 'set-section'
-				? fix.changes.pressureBarGauge
-				: fix.kind === 'record-sighting'
-					? fix.sighting?.pressureBarGauge
-					: undefined;
-		return doubts.meant(format.pressure(bar ?? 0));
-	});
+	return check.fixes.map((fix) => doubts.meant(format.pressure(pressureMeant(fix) ?? 0)));
+}
+
+function pressureMeant(fix: CommandBody): number | null | undefined {
+	if (fix.kind === 'set-supply') return fix.changes.setPressureBarGauge;
+	if (fix.kind === 'set-section') return fix.changes.pressureBarGauge;
+	return fix.kind === 'record-sighting' ? fix.sighting?.pressureBarGauge : undefined;
+}
+
+function priceMeant(fix: CommandBody, check: Check, format: Format): string {
+	if (fix.kind !== 'set-prices') return '';
+	const { pricePerKwh, periodPrices } = fix.changes;
+	const named = periodPrices?.find(({ name }) => name === check.detail['name']);
+	return format.price(pricePerKwh ?? named?.pricePerKwh ?? 0);
+}
+
+function sizeSentence({ detail }: Check, format: Format): string {
+	const [tag, value] = [String(detail['tag']), Number(detail['value'])];
+	switch (detail['of']) {
+		case 'slit':
+			return doubts.slit(format.length(value), tag);
+		case 'thread-gap':
+			return doubts.threadGap(format.length(value), tag);
+		case 'flow':
+			return doubts.leakFlow(flowText(value, format), tag);
+		default:
+			return doubts.opening(format.length(value), tag);
+	}
+}
+
+function sizeMeant(fix: CommandBody, format: Format): string {
+	const evidence = fix.kind === 'record-sighting' ? fix.sighting?.evidence : undefined;
+	switch (evidence?.kind) {
+		case 'hole':
+			return format.length(evidence.diameterMm);
+		case 'slit':
+			return format.length(evidence.widthMm);
+		case 'thread-gap':
+			return format.length(evidence.gapMm);
+		case 'meter':
+			return flowText(evidence.flowLPerS, format);
+		default:
+			return '';
+	}
+}
+
+function flowText(lPerS: number, format: Format): string {
+	return format.flow(toSi('volumeFlow', 'L/s', lPerS));
 }

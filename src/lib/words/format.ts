@@ -40,7 +40,8 @@ export type Format = ReturnType<typeof createFormat>;
  * values of the core become text. Digits follow what such figures can claim, three by default.
  */
 export function createFormat(settings: FormatSettings) {
-	const { locale = readerLocale(), currency, units } = settings;
+	const { currency, units } = settings;
+	const locale = withPlainDigits(settings.locale ?? readerLocale());
 	const digits = minorDigits(currency);
 	const decimals = digits.ok ? digits.value : 2;
 	const decimalMark: DecimalMark =
@@ -179,6 +180,13 @@ export function createFormat(settings: FormatSettings) {
 		/** An instant as a clock here shows it. */
 		moment: (instant: string) => moment.format(new Date(instant))
 	};
+}
+
+/** The locale with the digits 0 to 9, so that what a box shows can be typed and read back. */
+function withPlainDigits(locale: string | undefined): string | undefined {
+	const resolved = new Intl.NumberFormat(locale).resolvedOptions();
+	if (resolved.numberingSystem === 'latn') return locale;
+	return new Intl.Locale(resolved.locale, { numberingSystem: 'latn' }).toString();
 }
 
 function roundTo(value: number, significantDigits: number): number {

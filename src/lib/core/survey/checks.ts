@@ -1,12 +1,15 @@
 import type { CommandBody } from './command.ts';
 import { find } from './ids.ts';
 import { leaksInOrder, nextTag, sightingIn } from './leak-state.ts';
+import { largeSize, likelyPressures, oddPrice, PLAUSIBLE_BAR } from './plausible.ts';
 import type { Leak, Section, Survey } from './schema.ts';
 
 export type CheckId =
 	| 'air-pressure-missing'
 	| 'supply-missing'
+	| 'supply-pressure-implausible'
 	| 'price-missing'
+	| 'price-implausible'
 	| 'section-hours-implausible'
 	| 'section-hours-missing'
 	| 'section-pressure-implausible'
@@ -15,7 +18,7 @@ export type CheckId =
 	| 'leak-section-missing'
 	| 'leak-pressure-missing'
 	| 'leak-pressure-implausible'
-	| 'leak-opening-implausible'
+	| 'leak-size-implausible'
 	| 'leak-tag-twice'
 	| 'leak-pin-missing';
 
@@ -32,11 +35,6 @@ export interface Check {
 	readonly fixes: readonly CommandBody[];
 }
 
-/** Above this a workshop or factory line is unlikely: our starting value. */
-const PLAUSIBLE_BAR = 16;
-const PSI_PER_BAR = 14.503_77;
-/** A leak this wide would be heard across the hall and mended: our starting value. */
-const PLAUSIBLE_HOLE_MM = 15;
 const HOURS_PER_YEAR = 8760;
 
 /** Everything that looks doubtful or is missing in a survey, the site first, then by leak. */
@@ -63,8 +61,46 @@ function checkSite(survey: Survey): Check[] {
 		});
 	if (!supply.quick && !supply.station)
 		found.push({ id: 'supply-missing', severity: 'blocks', detail: {}, fixes: [] });
+	const { setPressureBarGauge: bar } = supply;
+	if (bar !== undefined && bar > PLAUSIBLE_BAR)
+		found.push({
+			id: 'supply-pressure-implausible',
+			severity: 'doubt',
+			detail: { pressureBarGauge: bar },
+			fixes: likelyPressures(bar).map((setPressureBarGauge) => ({
+				kind: 'set-supply',
+				changes: { setPressureBarGauge }
+			}))
+		});
 	if (prices.pricePerKwh === undefined)
 		found.push({ id: 'price-missing', severity: 'blocks', detail: {}, fixes: [] });
+	return [...found, ...checkPrices(survey)];
+}
+
+function checkPrices({ prices, site }: Survey): Check[] {
+	const { pricePerKwh, periodPrices = [] } = prices;
+	const found: Check[] = [];
+	const ask = (name: string, price: number, fix: (price: number) => CommandBody): void => {
+		const likely = oddPrice(price, site.currency);
+		if (!likely) return;
+		found.push({
+			id: 'price-implausible',
+			severity: 'doubt',
+			detail: { name, pricePerKwh: price },
+			fixes: likely.map(fix)
+		});
+	};
+	if (pricePerKwh !== undefined)
+		ask('', pricePerKwh, (price) => ({ kind: 'set-prices', changes: { pricePerKwh: price } }));
+	for (const period of periodPrices)
+		ask(period.name, period.pricePerKwh, (price) => ({
+			kind: 'set-prices',
+			changes: {
+				periodPrices: periodPrices.map((each) =>
+					each === period ? { ...each, pricePerKwh: price } : each
+				)
+			}
+		}));
 	return found;
 }
 
@@ -162,20 +198,19 @@ function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
 			detail: { tag },
 			fixes: []
 		});
-	if (evidence?.kind === 'hole' && evidence.diameterMm > PLAUSIBLE_HOLE_MM)
+	const large = evidence && largeSize(evidence);
+	if (large)
 		found.push({
 			...at,
-			id: 'leak-opening-implausible',
+			id: 'leak-size-implausible',
 			severity: 'doubt',
-			detail: { tag, diameterMm: evidence.diameterMm },
-			fixes: [
-				{
-					kind: 'record-sighting',
-					leakId: leak.id,
-					roundId,
-					sighting: { ...sighting, evidence: { ...evidence, diameterMm: evidence.diameterMm / 10 } }
-				}
-			]
+			detail: { tag, of: large.of, value: large.value },
+			fixes: large.likely.map((likely) => ({
+				kind: 'record-sighting',
+				leakId: leak.id,
+				roundId,
+				sighting: { ...sighting, evidence: likely }
+			}))
 		});
 	if (!section || section.removed)
 		found.push({
@@ -189,11 +224,4 @@ function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
 	if (plans.length > 0 && !plans.some(({ id }) => id === leak.planId))
 		found.push({ ...at, id: 'leak-pin-missing', severity: 'doubt', detail: { tag }, fixes: [] });
 	return found;
-}
-
-/** What was probably meant: a lost decimal point, or psi typed as bar. */
-function likelyPressures(barGauge: number): number[] {
-	const tenth = barGauge / 10;
-	const fromPsi = Math.round((barGauge / PSI_PER_BAR) * 100) / 100;
-	return [tenth, fromPsi].filter((bar) => bar >= 0.1 && bar <= PLAUSIBLE_BAR);
 }

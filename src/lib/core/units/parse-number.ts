@@ -7,10 +7,13 @@ const VULGAR_FRACTION = /[¼½¾⅐-⅞↉]/gu;
 const MINUS_SIGN = /[−–]/gu;
 /** Every kind of space that a keyboard, a spreadsheet or a web page puts between digits. */
 const SPACES = /[\s\u00a0\u2007\u2009\u200a\u202f]+/gu;
+/** Marks of direction, which some languages put before a minus sign. */
+const DIRECTION_MARKS = /[\u061c\u200e\u200f]/gu;
 
 /** Makes minus signs, spaces and one-character fractions plain; digits are left alone. */
 export function plainNumberText(text: string): string {
 	return text
+		.replace(DIRECTION_MARKS, '')
 		.replace(VULGAR_FRACTION, (fraction) => ` ${fraction.normalize('NFKC').replace('⁄', '/')}`)
 		.replace(MINUS_SIGN, '-')
 		.replace(SPACES, ' ')

@@ -15,6 +15,11 @@ export const doubts: Catalogue['doubts'] = {
 	makeIt: (value) => `Auf ${value} setzen`,
 	meant: (value) => `Gemeint sind ${value}`,
 	sectionPressure: (pressure, section) => `${pressure} in „${section}“?`,
+	supplyPressure: (pressure) => `${pressure} an der Drucklufterzeugung?`,
+	price: (price, period) =>
+		period === ''
+			? `${price} für eine Kilowattstunde?`
+			: `${price} für eine Kilowattstunde in „${period}“?`,
 	valveMissing: (section) =>
 		`Für „${section}“ ist kein Absperrventil benannt. Die Reparaturliste braucht es.`,
 	sizeMissing: (tag) => `Leckage ${tag} hat noch keine Größe.`,
@@ -24,6 +29,9 @@ export const doubts: Catalogue['doubts'] = {
 		`Der Druck an Leckage ${tag} ist nicht bekannt: Lesen Sie ihn ab oder tragen Sie ihn beim Abschnitt ein.`,
 	leakPressure: (pressure, tag) => `${pressure} an Leckage ${tag}?`,
 	opening: (size, tag) => `Ein Loch von ${size} an Leckage ${tag}?`,
+	slit: (width, tag) => `Ein ${width} breiter Spalt an Leckage ${tag}?`,
+	threadGap: (gap, tag) => `Ein Spalt von ${gap} um das Gewinde an Leckage ${tag}?`,
+	leakFlow: (flow, tag) => `${flow} aus Leckage ${tag}?`,
 	tagTwice: (tag) => `Zwei Leckagen haben die Anhängernummer ${tag}.`,
 	giveTag: (tag) => `Dieser die ${tag} geben`,
 	pinMissing: (tag) => `Leckage ${tag} ist auf keinem Plan.`

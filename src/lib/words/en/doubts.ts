@@ -13,6 +13,11 @@ export const doubts = {
 	makeIt: (value: string) => `Make it ${value}`,
 	meant: (value: string) => `I meant ${value}`,
 	sectionPressure: (pressure: string, section: string) => `${pressure} in “${section}”?`,
+	supplyPressure: (pressure: string) => `${pressure} at the supply?`,
+	price: (price: string, period: string) =>
+		period === ''
+			? `${price} for a kilowatt-hour?`
+			: `${price} for a kilowatt-hour in “${period}”?`,
 	valveMissing: (section: string) =>
 		`“${section}” has no isolating valve named. The fix list needs it.`,
 	sizeMissing: (tag: string) => `Leak ${tag} has no size yet.`,
@@ -22,6 +27,9 @@ export const doubts = {
 		`The pressure at leak ${tag} is not known: read it, or set it for the section.`,
 	leakPressure: (pressure: string, tag: string) => `${pressure} at leak ${tag}?`,
 	opening: (size: string, tag: string) => `A hole of ${size} at leak ${tag}?`,
+	slit: (width: string, tag: string) => `A slit ${width} wide at leak ${tag}?`,
+	threadGap: (gap: string, tag: string) => `A gap of ${gap} round the thread at leak ${tag}?`,
+	leakFlow: (flow: string, tag: string) => `${flow} from leak ${tag}?`,
 	tagTwice: (tag: string) => `Two leaks have the tag number ${tag}.`,
 	giveTag: (tag: string) => `Give this one ${tag}`,
 	pinMissing: (tag: string) => `Leak ${tag} is not on a plan.`
