@@ -1,5 +1,6 @@
 import type { ComparedLeak, Comparison } from '../core/prove/compare.ts';
 import { find } from '../core/survey/ids.ts';
+import { compareInstants } from '../core/survey/instants.ts';
 import type { Leak, Photo, Sighting, Survey } from '../core/survey/schema.ts';
 import { EVIDENCE_WORDS } from '../words/evidence.ts';
 import { PART_WORDS } from '../words/parts.ts';
@@ -96,7 +97,7 @@ function photosOf(
 ): SidePhoto[] {
 	const all = Object.values(leak.photos ?? {})
 		.filter(({ removed }) => !removed)
-		.sort((a, b) => (a.takenAt < b.takenAt ? -1 : a.takenAt > b.takenAt ? 1 : 0));
+		.sort((a, b) => compareInstants(a.takenAt, b.takenAt));
 	const before = all.find((photo) => photo.of === 'leak' && photo.roundId === beforeId);
 	const after = all.findLast(
 		(photo) => photo.roundId === afterId || (photo.of === 'mending' && photo.roundId === beforeId)

@@ -20,10 +20,11 @@ export async function workOrderPack(
 		if (fault) throw fault;
 		parts.push(part);
 	});
+	const packedAt = packable(model.printedAt);
 	const put = (name: string, bytes: Uint8Array) => {
 		// Photos are packed as they are: a JPEG does not get smaller.
 		const entry = new ZipPassThrough(name);
-		entry.mtime = new Date(model.printedAt);
+		entry.mtime = packedAt;
 		zip.add(entry);
 		entry.push(bytes, true);
 	};
@@ -36,6 +37,14 @@ export async function workOrderPack(
 	}
 	zip.end();
 	return ok(joined(parts));
+}
+
+/** A ZIP knows the years 1980 to 2099 and no others, whatever a clock may say. */
+function packable(instant: string): Date {
+	const date = new Date(instant);
+	const year = Math.min(2098, Math.max(1981, date.getFullYear()));
+	if (year !== date.getFullYear()) date.setFullYear(year);
+	return date;
 }
 
 function joined(parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {

@@ -153,6 +153,15 @@ describe('work orders', () => {
 		expect(refused.ok ? '' : refused.error.code).toBe('work-order-without-cautions');
 	});
 
+	it.each(['1970-01-01T00:10:00Z', '2038-01-19T03:14:08Z', '2140-05-01T08:00:00+02:00'])(
+		'is packed by a clock that says %s, though a ZIP knows fewer years',
+		async (printedAt) => {
+			const model = { ...sampleModel(sampleSurvey(1)), printedAt };
+			const pack = await workOrderPack(model, undefined, () => Promise.resolve(undefined));
+			expect(pack.ok && Object.keys(unzipSync(pack.value))).toEqual(['work-orders.csv']);
+		}
+	);
+
 	it('texts stay texts in a spreadsheet', () => {
 		const survey = sampleSurvey(1);
 		const leak = { ...survey.leaks['leak-1'], place: '=1+1' } as Survey['leaks'][''];

@@ -44,7 +44,7 @@ function manyLeaks(): Survey {
 describe('[V6] many leaks in bundles', () => {
 	// Expected: every leak drawn by itself, from other random numbers. An end of 4,000 draws has a
 	// standard error of about 3 % of the interval's half-width (derived, order statistics).
-	it('[V6] give the intervals that every leak drawn by itself gives', () => {
+	it('[V6] give the intervals that every leak drawn by itself gives', { timeout: 30_000 }, () => {
 		const survey = manyLeaks();
 		const comparison = compareRounds(survey, BEFORE, AFTER);
 		if (!comparison.ok) throw new Error(comparison.error.code);

@@ -1,4 +1,5 @@
 import { find } from '../survey/ids.ts';
+import { compareInstants } from '../survey/instants.ts';
 import type { Round, Survey } from '../survey/schema.ts';
 import { ok, refuse, type Refusal, type Result } from '../units/result.ts';
 import type { SupplyMethod } from '../weigh/assessment.ts';
@@ -71,7 +72,7 @@ export function compareRounds(
 			round: before && !before.removed ? afterId : beforeId,
 			rounds: ''
 		});
-	if (beforeId === afterId || before.startedAt > after.startedAt)
+	if (beforeId === afterId || compareInstants(before.startedAt, after.startedAt) > 0)
 		return refuse('rounds-not-in-order', { before: before.name, after: after.name });
 	const [past, present] = [surveyIn(survey, before), surveyIn(survey, after)];
 	if (past.site.currency !== present.site.currency)

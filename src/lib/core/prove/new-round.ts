@@ -1,4 +1,5 @@
 import type { CommandBody } from '../survey/command.ts';
+import { afterInstant } from '../survey/instants.ts';
 import { latestRound } from '../survey/leak-state.ts';
 import type { Survey } from '../survey/schema.ts';
 import { conditionsOf } from './conditions.ts';
@@ -12,10 +13,11 @@ export function startRound(
 	round: { readonly id: string; readonly name: string; readonly startedAt: string }
 ): CommandBody[] {
 	const last = latestRound(survey);
-	const add: CommandBody = { kind: 'add-round', round };
-	if (!last) return [add];
+	if (!last) return [{ kind: 'add-round', round }];
+	// By a clock that runs behind it would sort before the last one, and would not be the round of now.
+	const startedAt = afterInstant(round.startedAt, last.startedAt);
 	return [
 		{ kind: 'set-round', roundId: last.id, changes: { conditions: conditionsOf(survey) } },
-		add
+		{ kind: 'add-round', round: { ...round, startedAt } }
 	];
 }

@@ -10,6 +10,25 @@ export function hoursBetween(from: string, to: string): number {
 	return (secondsOf(to) - secondsOf(from)) / 3600;
 }
 
+/** Which of two instants comes first, whatever the zones they were written in: for sorting. */
+export function compareInstants(a: string, b: string): number {
+	return secondsOf(a) - secondsOf(b);
+}
+
+/** The instant itself, or one a moment after another where that one is not before it. */
+export function afterInstant(instant: string, other: string): string {
+	return compareInstants(instant, other) > 0 ? instant : aMomentAfter(other);
+}
+
+/** One more digit of its seconds: less than a millisecond, and still an instant of the same day. */
+function aMomentAfter(instant: string): string {
+	return instant.replace(
+		/^([^T]+T\d+:\d+)(?::(\d+)(\.\d+)?)?/,
+		(_, minute: string, second = '00', fraction = '.000') =>
+			`${minute}:${String(second)}${String(fraction)}1`
+	);
+}
+
 function secondsOf(instant: string): number {
 	const parts = PARTS.exec(instant);
 	if (!parts) throw new RangeError(`not an instant: ${instant}`);

@@ -1,4 +1,5 @@
 import { find } from './ids.ts';
+import { compareInstants } from './instants.ts';
 import type { Leak, Mending, Round, Sighting, Survey } from './schema.ts';
 
 /**
@@ -11,9 +12,7 @@ export type LeakState = 'leaking' | 'mended' | 'tight' | 'not-reached' | 'unseen
 export function roundsInOrder(survey: Survey): Round[] {
 	return Object.values(survey.rounds)
 		.filter((round) => !round.removed)
-		.sort((a, b) =>
-			a.startedAt < b.startedAt ? -1 : a.startedAt > b.startedAt ? 1 : a.id < b.id ? -1 : 1
-		);
+		.sort((a, b) => compareInstants(a.startedAt, b.startedAt) || (a.id < b.id ? -1 : 1));
 }
 
 /** The newest round; every survey starts with one. */

@@ -8,6 +8,7 @@ import type { FittedLaw } from '../../air/system-test/leak-law.ts';
 import { loadTimeLeak } from '../../air/system-test/load-time.ts';
 import { deliveredCapacity } from '../../air/system-test/pump-up.ts';
 import type { SystemLeak } from '../../air/system-test/readings.ts';
+import { compareInstants } from '../../survey/instants.ts';
 import type { Survey } from '../../survey/schema.ts';
 import type { SystemTest } from '../../survey/system-test-schema.ts';
 import { ok, type Result } from '../../units/result.ts';
@@ -180,7 +181,7 @@ export function workingOfTest(survey: Survey, test: SystemTest): Result<Working>
 export function testsOfRound(survey: Survey, roundId: string): readonly SystemTest[] {
 	return Object.values(survey.systemTests)
 		.filter((test) => !test.removed && (test.roundId ?? roundId) === roundId)
-		.sort((a, b) => (a.doneAt < b.doneAt ? 1 : a.doneAt > b.doneAt ? -1 : 0));
+		.sort((a, b) => compareInstants(b.doneAt, a.doneAt));
 }
 
 /** The newest test that says what the whole system loses. */
