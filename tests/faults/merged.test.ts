@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
+import { freshProfile, goTo, launch, openDemo, picture, saved } from '../story/browser.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -47,6 +47,21 @@ test('two tablets walk one site apart: the merge says what it did not keep, and 
 
 	await one.getByRole('link', { name: 'Go to it' }).click();
 	await one.getByRole('heading', { level: 2, name: '48 leaks' }).waitFor();
+	// What it said stays with the site, also after a restart, until somebody has dealt with it.
+	await one.getByText(/left something to look through/).waitFor();
+	await one.reload();
+	await one.getByRole('link', { name: 'Look through it' }).click();
+	const left = one.getByRole('heading', { name: 'Left by files that were taken in' });
+	await left.waitFor();
+	await one.getByText(/^The site, note, was changed on both sides/).waitFor();
+	await one.getByText('Tag numbers used twice: 47.').waitFor();
+	await picture(one, 'what a merge left to look through');
+	await one.getByRole('button', { name: 'It is dealt with' }).click();
+	await left.waitFor({ state: 'detached' });
+	await one.reload();
+	await goTo(one, 'Walk');
+	await one.getByRole('heading', { level: 2, name: '48 leaks' }).waitFor();
+	expect(await one.getByText(/left something to look through/).count()).toBe(0);
 	const doubled = one.getByRole('button', { name: /^Leak 47/ });
 	const fix = one.getByRole('button', { name: 'Give this one 48' });
 	expect(await doubled.count()).toBeGreaterThan(1);

@@ -6,21 +6,17 @@ import { latestRound } from '#lib/core/survey/leak-state.ts';
 import { readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
-import { blobsNamedBy } from '#lib/storage/file/named-blobs.ts';
 import { startFromSurvey } from '#lib/storage/file/plain-survey.ts';
 import { writeSurveyFile, type StoredBlob } from '#lib/storage/file/write-survey-file.ts';
-import type { LastFile, SiteSummary, SurveyStore } from '#lib/storage/port.ts';
+import type { LastFile, MergeReport, SiteSummary, SurveyStore } from '#lib/storage/port.ts';
 import { aboutSite } from './about-site.ts';
-import { BlobAddresses } from './blob-addresses.ts';
 import { History, type Reversible } from './history.ts';
 import type { Identity } from './identity.ts';
-import { keptPictures, type KeptPictures } from './kept-pictures.ts';
+import type { KeptPictures } from './kept-pictures.ts';
 import { OtherTabs } from './other-tabs.ts';
+import { SitePictures } from './site-pictures.ts';
 import type { WorkingLog } from './working-log.ts';
 import { WriteQueue, type SaveState } from './write-queue.ts';
-
-/** A disk that fails so often is not asked again: each try may take seconds, and the file is waited for. */
-const PICTURE_TRIES = 2;
 
 /** A site as it was read from the store. */
 interface OpenedSite {
@@ -56,6 +52,8 @@ export class OpenSurvey {
 	/** The last survey file made of it; with `commandCount` it tells whether one is due. */
 	lastFile = $state.raw<LastFile>();
 	commandCount = $state(0);
+	/** What came of files that were merged in, until the reader says that it is dealt with. */
+	merges = $state.raw<readonly MergeReport[]>([]);
 
 	readonly #store: SurveyStore;
 	readonly #identity: Identity;
@@ -63,7 +61,7 @@ export class OpenSurvey {
 	readonly #history = new History();
 	readonly #queue: WriteQueue;
 	readonly #tabs: OtherTabs;
-	readonly #addresses: BlobAddresses;
+	readonly #pictures: SitePictures;
 	readonly #older: Promise<void>;
 	readonly #onClose: () => Promise<void>;
 
@@ -71,6 +69,7 @@ export class OpenSurvey {
 		const { summary, log, identity, quarantined, afterSave, onClose } = opened;
 		this.siteId = summary.id;
 		this.lastFile = summary.lastFile;
+		this.merges = summary.merges ?? [];
 		this.quarantined = quarantined;
 		this.#store = store;
 		this.#identity = identity;
@@ -87,7 +86,7 @@ export class OpenSurvey {
 			}
 		});
 		this.#tabs = new OtherTabs(this.siteId, (commands) => void this.#take(commands));
-		this.#addresses = new BlobAddresses((sha256) => this.#blob(sha256));
+		this.#pictures = new SitePictures(store, (sha256) => this.#queue.blob(sha256));
 		for (const each of log.reversible(identity.device)) this.#history.tell(each);
 		this.#show();
 		this.#older = Promise.all([this.#readQuarantined(), this.#readOlder()]).then(() => undefined);
@@ -163,7 +162,7 @@ export class OpenSurvey {
 		const commands = this.#log.commands ?? (await this.#withoutOlder());
 		const commandCount = commands.length;
 		const { survey, quarantined } = this;
-		const blobs = await this.#blobsOf(commands);
+		const blobs = await this.#pictures.namedBy(commands);
 		const savedAt = this.#identity.now();
 		const bytes = await writeSurveyFile({ commands, survey, blobs, savedAt, quarantined });
 		this.lastFile = { at: savedAt, commandCount };
@@ -173,7 +172,7 @@ export class OpenSurvey {
 
 	/** An address for a picture; nothing when its bytes are not on this device. */
 	blobUrl(sha256: string): Promise<string | undefined> {
-		return this.#addresses.of(sha256);
+		return this.#pictures.address(sha256);
 	}
 
 	/** The last of the log; nothing when it has to be read first. */
@@ -184,7 +183,14 @@ export class OpenSurvey {
 	/** What its pictures take up here. */
 	async pictures(): Promise<KeptPictures> {
 		await this.#older;
-		return keptPictures(this.#log.commands ?? [], this.survey, (sha256) => this.#blob(sha256));
+		return this.#pictures.kept(this.#log.commands ?? [], this.survey);
+	}
+
+	/** The reader has dealt with what merges left open: it is not shown any more. */
+	async settleMerges(): Promise<Result<null>> {
+		const marked = await this.#store.markSite(this.siteId, { merges: [] });
+		if (marked.ok) this.merges = [];
+		return marked;
 	}
 
 	/** Takes in what other tabs wrote while this one slept. */
@@ -207,7 +213,7 @@ export class OpenSurvey {
 
 	/** After the last holder has let go. */
 	end(): void {
-		this.#addresses.giveBack();
+		this.#pictures.giveBack();
 		this.#tabs.close();
 	}
 
@@ -295,26 +301,6 @@ export class OpenSurvey {
 	async #withoutOlder(): Promise<readonly Command[]> {
 		const { survey, tail } = this.#log.sinceCheckpoint;
 		return [await startFromSurvey(survey), ...tail];
-	}
-
-	#blob(sha256: string): Promise<StoredBlob | undefined> {
-		const waiting = this.#queue.blob(sha256);
-		if (waiting) return Promise.resolve(waiting);
-		return this.#store.readBlob(sha256).then((read) => (read.ok ? read.value : undefined));
-	}
-
-	async #blobsOf(commands: readonly Command[]): Promise<readonly StoredBlob[]> {
-		const blobs: StoredBlob[] = [];
-		let failures = 0;
-		for (const { sha256 } of blobsNamedBy(commands)) {
-			const waiting = this.#queue.blob(sha256);
-			if (waiting) blobs.push(waiting);
-			if (waiting || failures >= PICTURE_TRIES) continue;
-			const read = await this.#store.readBlob(sha256);
-			if (!read.ok) failures++;
-			else if (read.value) blobs.push(read.value);
-		}
-		return blobs;
 	}
 }
 

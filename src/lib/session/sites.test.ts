@@ -132,6 +132,20 @@ test('two devices that walked a site apart agree after exchanging files, in eith
 		removed: true
 	});
 	expect(onA.canUndo).toBe(true);
+
+	// What the merge left stays with the site until somebody has dealt with it; a second time leaves nothing.
+	await given(a.takeFile(fromB));
+	await a.load();
+	const [left, ...more] = a.list[0]?.merges ?? [];
+	expect(more).toEqual([]);
+	expect(left).toMatchObject({ tagsTwice: [2], addedCommands: 2, conflicts: 0, quarantined: 0 });
+	expect(left?.clashes).toMatchObject([{ noun: 'leak', name: '1', field: 'removed', kept: true }]);
+	await onA.close();
+	const again = await open(a, siteId);
+	expect(again.merges).toEqual([left]);
+	await given(again.settleMerges());
+	await a.load();
+	expect([again.merges, a.list[0]?.merges]).toEqual([[], []]);
 });
 
 test('a file that is refused leaves the site as it was', async () => {

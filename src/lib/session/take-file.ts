@@ -1,10 +1,11 @@
 import { clashesBetween, type Clash } from '#lib/core/survey/clashes.ts';
+import type { Command } from '#lib/core/survey/command.ts';
 import { fold, mergeLogs, readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
 import { leaksInOrder } from '#lib/core/survey/leak-state.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
 import { ok, type Result } from '#lib/core/units/result.ts';
 import { readSurveyFile, type OpenedFile } from '#lib/storage/file/read-survey-file.ts';
-import type { SurveyStore } from '#lib/storage/port.ts';
+import type { MergeReport, SurveyStore } from '#lib/storage/port.ts';
 import { aboutSite } from './about-site.ts';
 import { OtherTabs } from './other-tabs.ts';
 import { newId } from './identity.ts';
@@ -59,7 +60,7 @@ export async function takeFile(
 
 async function merge(
 	store: SurveyStore,
-	known: Parameters<typeof mergeLogs>[0],
+	known: readonly Command[],
 	file: OpenedFile,
 	at: string
 ): Promise<Result<Omit<FileTaken, 'isNew'>>> {
@@ -71,7 +72,14 @@ async function merge(
 	const here = new Set(known.map(({ id }) => id));
 	const commands = merged.filter(({ id }) => !here.has(id));
 	const about = aboutSite(survey, at);
-	const batch = { commands, blobs, quarantined, about, restore: true };
+	const found = {
+		addedCommands: commands.length,
+		clashes: known.length > 0 ? clashesBetween(known, file.commands, survey) : [],
+		tagsTwice: tagsTwice(survey)
+	};
+	const isMerge = commands.length > 0 && known.length > 0;
+	const merge = isMerge ? reportOf(found, file, newConflicts(known, conflicts), at) : undefined;
+	const batch = { commands, blobs, quarantined, about, restore: true, merge };
 	const written = await store.write(siteId, batch);
 	if (!written.ok) return written;
 	const device = await store.ownDevice(newId('device'));
@@ -83,13 +91,41 @@ async function merge(
 	return ok({
 		siteId,
 		siteName: survey.site.name,
-		addedCommands: commands.length,
+		...found,
 		conflicts,
-		clashes: known.length > 0 ? clashesBetween(known, file.commands, survey) : [],
-		tagsTwice: tagsTwice(survey),
 		quarantined,
 		missingBlobs
 	});
+}
+
+/** What a merge left for a person to look at; nothing when all of it went together by itself. */
+function reportOf(
+	found: Pick<MergeReport, 'addedCommands' | 'clashes' | 'tagsTwice'>,
+	{ quarantined, missingBlobs }: OpenedFile,
+	conflicts: number,
+	at: string
+): MergeReport | undefined {
+	const report = {
+		...found,
+		at,
+		conflicts,
+		quarantined: quarantined.length,
+		missingPictures: missingBlobs.length
+	};
+	const left =
+		report.clashes.length +
+		report.tagsTwice.length +
+		report.conflicts +
+		report.quarantined +
+		report.missingPictures;
+	return left > 0 ? report : undefined;
+}
+
+/** How many changes fit no longer that did before the two came together. */
+function newConflicts(known: readonly Command[], conflicts: readonly Conflict[]): number {
+	const before = fold(known);
+	const old = new Set(before.ok ? before.value.conflicts.map(({ command }) => command.id) : []);
+	return conflicts.filter(({ command }) => !old.has(command.id)).length;
 }
 
 function tagsTwice(survey: Survey): readonly number[] {

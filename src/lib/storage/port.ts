@@ -1,3 +1,4 @@
+import type { Clash } from '#lib/core/survey/clashes.ts';
 import type { Command } from '#lib/core/survey/command.ts';
 import type { Conflict, Quarantined } from '#lib/core/survey/log.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
@@ -41,6 +42,19 @@ export interface SiteSummary {
 	/** The last survey file made of it, and how many commands that held. */
 	readonly lastFile?: LastFile | undefined;
 	readonly removed?: boolean | undefined;
+	readonly merges?: readonly MergeReport[] | undefined;
+}
+
+/** What merging a file in left for a person to look at; it stays with the site until that was done. */
+export interface MergeReport {
+	readonly at: string;
+	readonly addedCommands: number;
+	/** What both copies had changed, each in its own way. */
+	readonly clashes: readonly Clash[];
+	readonly tagsTwice: readonly number[];
+	readonly conflicts: number;
+	readonly quarantined: number;
+	readonly missingPictures: number;
 }
 
 export interface LastFile {
@@ -55,6 +69,9 @@ export interface StoredSite {
 	readonly tail: readonly Command[];
 }
 
+/** What is noted of a site beside its survey. */
+export type SiteMarks = Pick<SiteSummary, 'lastFile' | 'removed' | 'merges'>;
+
 /** What is written together or not at all. */
 export interface SiteBatch {
 	readonly commands: readonly Command[];
@@ -63,6 +80,8 @@ export interface SiteBatch {
 	readonly about: Pick<SiteSummary, 'name' | 'currency' | 'roundName' | 'counts' | 'updatedAt'>;
 	/** Brings a removed site back. */
 	readonly restore?: boolean;
+	/** Kept with the site in the same transaction, so that no kill comes between. */
+	readonly merge?: MergeReport | undefined;
 }
 
 /**
@@ -90,9 +109,6 @@ export interface SurveyStore {
 	write(siteId: string, batch: SiteBatch): Promise<Result<null>>;
 	/** Not kept, `false`, when the log up to there is not the one that the checkpoint was made of. */
 	saveCheckpoint(siteId: string, checkpoint: Checkpoint): Promise<Result<boolean>>;
-	markSite(
-		siteId: string,
-		marks: { readonly lastFile?: LastFile; readonly removed?: boolean }
-	): Promise<Result<null>>;
+	markSite(siteId: string, marks: SiteMarks): Promise<Result<null>>;
 	close(): void;
 }

@@ -15,7 +15,7 @@ export interface FileOutcome {
 	readonly missingPictures: number;
 }
 
-/** So many clashes are told one by one; the log holds them all. */
+/** So many clashes are told one by one where nothing else is said; the site keeps them all. */
 const MOST_TOLD = 20;
 
 /** Whether the reader has to be told more than that the site is there. */
@@ -25,7 +25,11 @@ export function isPlainlyNew(outcome: FileOutcome): boolean {
 }
 
 /** What opening a survey file did, in plain sentences, the main one first. */
-export function fileNews(outcome: FileOutcome, count: Format['count']): readonly string[] {
+export function fileNews(
+	outcome: FileOutcome,
+	count: Format['count'],
+	mostTold = MOST_TOLD
+): readonly string[] {
 	const { siteName, isNew, addedCommands, conflicts, quarantined, missingPictures } = outcome;
 	const { clashes, tagsTwice } = outcome;
 	const main = isNew
@@ -35,8 +39,8 @@ export function fileNews(outcome: FileOutcome, count: Format['count']): readonly
 			: files.taken(addedCommands, count(addedCommands), siteName);
 	return [
 		main,
-		...clashes.slice(0, MOST_TOLD).map((clash) => clashSentence(clash, count)),
-		...(clashes.length > MOST_TOLD ? [files.moreClashes(count(clashes.length - MOST_TOLD))] : []),
+		...clashes.slice(0, mostTold).map((clash) => clashSentence(clash, count)),
+		...(clashes.length > mostTold ? [files.moreClashes(count(clashes.length - mostTold))] : []),
 		...(tagsTwice.length > 0 ? [files.tagsTwice(tagsTwice.map(count).join(', '))] : []),
 		...(conflicts > 0 ? [files.conflicts(conflicts, count(conflicts))] : []),
 		...(quarantined > 0 ? [files.unreadable(quarantined, count(quarantined))] : []),

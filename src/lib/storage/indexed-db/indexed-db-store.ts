@@ -7,9 +7,9 @@ import { sha256Hex } from '../file/sha256.ts';
 import type { StoredBlob } from '../file/write-survey-file.ts';
 import type {
 	Checkpoint,
-	LastFile,
 	LogPosition,
 	SiteBatch,
+	SiteMarks,
 	SiteSummary,
 	StoredSite,
 	SurveyStore
@@ -120,10 +120,7 @@ export class IndexedDbStore implements SurveyStore {
 		);
 	}
 
-	async markSite(
-		siteId: string,
-		marks: { readonly lastFile?: LastFile; readonly removed?: boolean }
-	): Promise<Result<null>> {
+	async markSite(siteId: string, marks: SiteMarks): Promise<Result<null>> {
 		const marked = await this.#connection.run('write-failed', (database) =>
 			transact(database, ['sites'], async (transaction) => {
 				const sites = transaction.objectStore('sites');
@@ -174,6 +171,7 @@ function writeBatch(
 			schemaVersion: SCHEMA_VERSION,
 			commandCount: (before?.commandCount ?? 0) + fresh.length,
 			removed: batch.restore ? undefined : before?.removed,
+			...(batch.merge && { merges: [...(before?.merges ?? []), batch.merge] }),
 			checkpointUpTo: untrue ? undefined : upTo
 		};
 		inTransaction(sites.put(row));

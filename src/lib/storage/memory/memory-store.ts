@@ -4,9 +4,9 @@ import { SCHEMA_VERSION } from '#lib/core/survey/schema.ts';
 import { ok, refuse, type Result } from '#lib/core/units/result.ts';
 import type { StoredBlob } from '../file/write-survey-file.ts';
 import type {
-	LastFile,
 	LogPosition,
 	SiteBatch,
+	SiteMarks,
 	SiteSummary,
 	StoredSite,
 	SurveyStore
@@ -74,7 +74,15 @@ export class MemoryStore implements SurveyStore {
 		for (const blob of batch.blobs) this.#blobs.set(blob.sha256, blob);
 		const removed = batch.restore ? undefined : before?.summary.removed;
 		const commandCount = log.size;
-		const summary = { ...before?.summary, ...batch.about, id: siteId, commandCount, removed };
+		const merges = [...(before?.summary.merges ?? []), ...(batch.merge ? [batch.merge] : [])];
+		const summary = {
+			...before?.summary,
+			...batch.about,
+			id: siteId,
+			commandCount,
+			removed,
+			merges
+		};
 		this.#sites.set(siteId, { summary, log, quarantined });
 		return settled(null);
 	}
@@ -84,10 +92,7 @@ export class MemoryStore implements SurveyStore {
 		return settled(false);
 	}
 
-	markSite(
-		siteId: string,
-		marks: { readonly lastFile?: LastFile; readonly removed?: boolean }
-	): Promise<Result<null>> {
+	markSite(siteId: string, marks: SiteMarks): Promise<Result<null>> {
 		const site = this.#sites.get(siteId);
 		if (!site) return Promise.resolve(refuse('site-unknown', { siteId }));
 		site.summary = { ...site.summary, ...marks };

@@ -34,5 +34,8 @@ export const doubts: Catalogue['doubts'] = {
 	leakFlow: (flow, tag) => `${flow} aus Leckage ${tag}?`,
 	tagTwice: (tag) => `Zwei Leckagen haben die Anhängernummer ${tag}.`,
 	giveTag: (tag) => `Dieser die ${tag} geben`,
+	merged: (site) =>
+		`Eine Datei, die in ${site} übernommen wurde, hat etwas zum Durchsehen hinterlassen: was auf beiden Seiten geändert wurde, oder doppelte Nummern.`,
+	lookThrough: 'Durchsehen',
 	pinMissing: (tag) => `Leckage ${tag} ist auf keinem Plan.`
 };

@@ -193,6 +193,10 @@ export const setUp: Catalogue['setUp'] = {
 	},
 
 	kept: {
+		merged: 'Hinterlassen von übernommenen Dateien',
+		mergedAbout:
+			'Nichts wurde überschrieben. Was hier steht, will vielleicht noch einmal angesehen werden; es bleibt stehen, bis Sie es erledigt haben.',
+		settled: 'Das ist erledigt',
 		changes: (count, shown) =>
 			many(count, {
 				one: '1 Änderung, seit der Standort angelegt wurde.',

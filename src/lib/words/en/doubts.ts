@@ -32,5 +32,8 @@ export const doubts = {
 	leakFlow: (flow: string, tag: string) => `${flow} from leak ${tag}?`,
 	tagTwice: (tag: string) => `Two leaks have the tag number ${tag}.`,
 	giveTag: (tag: string) => `Give this one ${tag}`,
+	merged: (site: string) =>
+		`A file that was taken into ${site} left something to look through: what both had changed, or numbers used twice.`,
+	lookThrough: 'Look through it',
 	pinMissing: (tag: string) => `Leak ${tag} is not on a plan.`
 };

@@ -186,6 +186,10 @@ export const setUp = {
 	},
 
 	kept: {
+		merged: 'Left by files that were taken in',
+		mergedAbout:
+			'Nothing was overwritten. What is named here may want another look; it stays until you have dealt with it.',
+		settled: 'It is dealt with',
 		changes: (count: number, shown: string) =>
 			many(count, {
 				one: '1 change since the site was started.',
