@@ -23,9 +23,17 @@ test('a picture that was replaced is kept for undo, and counted apart', async ()
 	expect(await keptPictures(commands, survey, read)).toEqual({
 		count: 2,
 		bytes: picture.bytes.length + drawing.bytes.length,
+		unused: [picture.sha256],
 		unusedBytes: picture.bytes.length,
 		missing: 0
 	});
-	all.delete(drawing.sha256);
+	// One that was let go is not missing; one that is shown is.
+	all.delete(picture.sha256);
+	expect(await keptPictures(commands, survey, read)).toMatchObject({
+		count: 1,
+		unused: [],
+		missing: 0
+	});
+	all.set(picture.sha256, picture).delete(drawing.sha256);
 	expect(await keptPictures(commands, survey, read)).toMatchObject({ count: 1, missing: 1 });
 });

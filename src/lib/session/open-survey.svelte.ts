@@ -186,6 +186,19 @@ export class OpenSurvey {
 		return this.#pictures.kept(this.#log.commands ?? [], this.survey);
 	}
 
+	/**
+	 * Deletes the pictures that are shown no more; they stay in the survey file that was made last.
+	 *
+	 * @returns a refusal `pictures-in-no-file` when not all of the site is in one
+	 */
+	async releasePictures(): Promise<Result<number>> {
+		const { commandCount } = this;
+		const { unused } = await this.pictures();
+		const released = await this.#store.releasePictures(this.siteId, unused, commandCount);
+		if (!released.ok) return released;
+		return released.value === undefined ? refuse('pictures-in-no-file') : ok(released.value);
+	}
+
 	/** The reader has dealt with what merges left open: it is not shown any more. */
 	async settleMerges(): Promise<Result<null>> {
 		const marked = await this.#store.markSite(this.siteId, { merges: [] });

@@ -12,6 +12,7 @@ import { WorkingLog } from './working-log.ts';
 export class OpenSurveys {
 	readonly #store: SurveyStore;
 	readonly #afterSave: (() => void) | undefined;
+	#swept = false;
 	readonly #held = new Map<string, { readonly survey: OpenSurvey; holders: number }>();
 
 	constructor(store: SurveyStore, afterSave?: () => void) {
@@ -45,7 +46,15 @@ export class OpenSurveys {
 			...(this.#afterSave && { afterSave: this.#afterSave })
 		});
 		this.#held.set(siteId, { survey, holders: 1 });
+		this.#sweep(survey);
 		return ok(survey);
+	}
+
+	/** Once a visit, when nothing else is under way: what is left of files goes, and nobody waits for it. */
+	#sweep(survey: OpenSurvey): void {
+		if (this.#swept) return;
+		this.#swept = true;
+		void survey.settled().then(() => this.#store.sweepStrays(now()));
 	}
 
 	#hold(siteId: string): OpenSurvey | undefined {

@@ -100,6 +100,31 @@ test('a file opened on an empty device is the survey that was saved, pictures an
 	expect(there.commandCount).toBe(3);
 });
 
+test('pictures that are shown no more make room once a file holds them, and come back with it', async () => {
+	const sites = onDevice('a');
+	const siteId = await given(sites.create('Tonwerk Nord', 'EUR', 'Round 1'));
+	const survey = await open(sites, siteId);
+	survey.do(addPlan, [picture]);
+	expect(await survey.pictures()).toMatchObject({ count: 1, unused: [] });
+	survey.do({ kind: 'remove-plan', planId: 'plan-1' });
+	await survey.settled();
+	expect(await survey.releasePictures()).toMatchObject({ error: { code: 'pictures-in-no-file' } });
+	const file = await survey.toFile();
+	survey.undo();
+	survey.redo();
+	await survey.settled();
+	expect(await survey.releasePictures()).toMatchObject({ error: { code: 'pictures-in-no-file' } });
+	expect(await survey.pictures()).toMatchObject({ count: 1, unused: [picture.sha256] });
+	await survey.toFile();
+	await expect.poll(() => survey.releasePictures()).toEqual({ ok: true, value: 1 });
+	expect(await survey.pictures()).toMatchObject({ count: 0, missing: 0 });
+	survey.undo();
+	expect(await survey.pictures()).toMatchObject({ count: 0, missing: 1 });
+	await survey.settled();
+	await given(sites.takeFile(file));
+	expect(await survey.pictures()).toMatchObject({ count: 1, unused: [], missing: 0 });
+});
+
 test('two devices that walked a site apart agree after exchanging files, in either order', async () => {
 	const a = onDevice('a');
 	const siteId = await given(a.create('Tonwerk Nord', 'EUR', 'Round 1'));

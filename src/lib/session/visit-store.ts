@@ -43,6 +43,10 @@ export class VisitStore implements SurveyStore {
 	readonly markSite: SurveyStore['markSite'] = (siteId, marks) =>
 		this.#run((at) => at.markSite(siteId, marks));
 
+	readonly sweepStrays: SurveyStore['sweepStrays'] = (at) => this.#run((on) => on.sweepStrays(at));
+	readonly releasePictures: SurveyStore['releasePictures'] = (siteId, sha256s, commandCount) =>
+		this.#run((at) => at.releasePictures(siteId, sha256s, commandCount));
+
 	close(): void {
 		this.#disk.close();
 		this.#memory.close();

@@ -110,5 +110,16 @@ export interface SurveyStore {
 	/** Not kept, `false`, when the log up to there is not the one that the checkpoint was made of. */
 	saveCheckpoint(siteId: string, checkpoint: Checkpoint): Promise<Result<boolean>>;
 	markSite(siteId: string, marks: SiteMarks): Promise<Result<null>>;
+	/** Deletes pictures that nothing has named for a week, and says how many. */
+	sweepStrays(at: string): Promise<Result<number>>;
+	/**
+	 * Deletes pictures of a site that its last survey file holds and that it shows no more; `undefined`
+	 * when the site is not the one of so many commands, or not all of it is in a file.
+	 */
+	releasePictures(
+		siteId: string,
+		sha256s: readonly string[],
+		commandCount: number
+	): Promise<Result<number | undefined>>;
 	close(): void;
 }

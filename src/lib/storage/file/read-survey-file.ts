@@ -13,7 +13,7 @@ import {
 	readManifest,
 	type Manifest
 } from './manifest.ts';
-import { blobsNamedBy } from './named-blobs.ts';
+import { blobsNamedBy, shownIn } from './named-blobs.ts';
 import { readLines, readPlain, readRecords, type Records } from './records.ts';
 import { sha256Hex } from './sha256.ts';
 import type { StoredBlob } from './write-survey-file.ts';
@@ -202,6 +202,8 @@ function assemble(
 			...blob,
 			mediaType: mediaTypes.get(blob.sha256) ?? blob.mediaType
 		})),
-		missingBlobs: named.map((blob) => blob.sha256).filter((sha256) => !held.has(sha256))
+		missingBlobs: shownIn(survey)
+			.map((blob) => blob.sha256)
+			.filter((sha256) => !held.has(sha256))
 	});
 }

@@ -15,6 +15,7 @@ import type {
 	SurveyStore
 } from '../port.ts';
 import { Connection } from './connection.ts';
+import { releasePictures, sweepStrays } from './picture-room.ts';
 import { keyOf, ofSite, type Database, type QuarantinedRow, type SiteRow } from './shape.ts';
 import { inTransaction, transact } from './transaction.ts';
 
@@ -131,6 +132,20 @@ export class IndexedDbStore implements SurveyStore {
 		);
 		if (!marked.ok) return marked;
 		return marked.value ? ok(null) : refuse('site-unknown', { siteId });
+	}
+
+	sweepStrays(at: string): Promise<Result<number>> {
+		return this.#connection.run('write-failed', (database) => sweepStrays(database, at));
+	}
+
+	releasePictures(
+		siteId: string,
+		sha256s: readonly string[],
+		commandCount: number
+	): Promise<Result<number | undefined>> {
+		return this.#connection.run('write-failed', (database) =>
+			releasePictures(database, siteId, sha256s, commandCount)
+		);
 	}
 
 	close(): void {

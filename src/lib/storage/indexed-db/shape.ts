@@ -20,7 +20,17 @@ export interface Shape extends DBSchema {
 	blobs: { key: string; value: StoredBlob };
 	/** Which sites name a picture: it may go when none does. */
 	blobRefs: { key: [siteId: string, sha256: string]; value: { siteId: string; sha256: string } };
-	device: { key: string; value: { key: string; id: string } };
+	device: { key: string; value: DeviceRow };
+}
+
+/** The row of `device` that says since when pictures are known that nothing names. */
+export const STRAYS = 'strays';
+
+interface DeviceRow {
+	readonly key: string;
+	readonly id: string;
+	/** By hash; in the row of strays only. */
+	readonly since?: Readonly<Record<string, string>>;
 }
 
 export interface SiteRow extends SiteSummary {

@@ -99,6 +99,15 @@ export class MemoryStore implements SurveyStore {
 		return settled(null);
 	}
 
+	/** What is in memory goes with the page. */
+	sweepStrays(): Promise<Result<number>> {
+		return settled(0);
+	}
+
+	releasePictures(): Promise<Result<number | undefined>> {
+		return settled(undefined);
+	}
+
 	close(): void {
 		this.#sites.clear();
 		this.#blobs.clear();

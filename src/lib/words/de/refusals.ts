@@ -299,6 +299,8 @@ export const refusals: Catalogue['refusals'] = {
 		'Dieser Browser lässt die Seite nichts aufbewahren. Erlauben Sie ihr den Speicher oder verlassen Sie den privaten Modus.',
 	'storage-full':
 		'Das Gerät ist voll, die Änderung ist also nicht auf dem Datenträger. Sichern Sie die Erfassung zuerst in eine Datei; schaffen Sie dann Platz und versuchen Sie es noch einmal.',
+	'pictures-in-no-file':
+		'Dieser Standort steht noch nicht ganz in einer Erfassungsdatei, also wird keines seiner Bilder gelöscht. Sichern Sie ihn zuerst in eine Datei.',
 	'storage-newer':
 		'Was hier gespeichert ist, wurde von einer neueren Version geschrieben. Laden Sie die Seite neu, dann öffnen Sie es noch einmal.',
 	'site-unknown':

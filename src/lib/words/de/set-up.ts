@@ -211,6 +211,11 @@ export const setUp: Catalogue['setUp'] = {
 		allInFile: (when) => `Alles wurde in eine Datei gesichert ${when}.`,
 		pictures: (count, shown, size) =>
 			many(count, { one: `1 Bild, ${size}.`, other: `${shown} Bilder, ${size}.` }),
+		makeRoom: (size) => `Platz schaffen: hier ${size} löschen`,
+		makeRoomAbout:
+			'Bilder, die nicht mehr gezeigt werden, lassen sich von diesem Gerät löschen. In der gesicherten Erfassungsdatei bleiben sie; wer sie öffnet, hat sie wieder.',
+		makeRoomAfter:
+			'Sichern Sie in eine Datei, dann lassen sie sich von diesem Gerät löschen, um Platz zu schaffen.',
 		unused: (size) =>
 			`Davon werden ${size} nicht mehr gezeigt und nur für „Rückgängig“ aufbewahrt.`,
 		missing: (count, shown) =>

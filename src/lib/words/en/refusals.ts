@@ -270,6 +270,8 @@ export const refusals = {
 		'This browser does not let the page keep anything. Allow storage for it, or leave private browsing.',
 	'storage-full':
 		'The device is full, so the change is not on disk. Make room, then try again; save the survey to a file first.',
+	'pictures-in-no-file':
+		'Not all of this site is in a survey file, so no picture of it is deleted. Save it to a file first.',
 	'storage-newer':
 		'What is stored here was written by a newer version. Reload to update, then open it again.',
 	'site-unknown': 'This site is not on this device. Open its survey file, or choose another site.',

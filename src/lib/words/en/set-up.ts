@@ -204,6 +204,10 @@ export const setUp = {
 		allInFile: (when: string) => `All of it was saved to a file ${when}.`,
 		pictures: (count: number, shown: string, size: string) =>
 			many(count, { one: `1 picture, ${size}.`, other: `${shown} pictures, ${size}.` }),
+		makeRoom: (size: string) => `Make room: delete ${size} here`,
+		makeRoomAbout:
+			'Pictures that are no longer shown can be deleted from this device. They stay in the survey file that you saved; opening it brings them back.',
+		makeRoomAfter: 'Save to a file, and they can be deleted from this device to make room.',
 		unused: (size: string) => `Of these ${size} are no longer shown, and kept for undo.`,
 		missing: (count: number, shown: string) =>
 			many(count, {
