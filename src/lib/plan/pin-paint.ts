@@ -3,31 +3,43 @@ import { OUTLINES, TICK, numberSize, type Pin } from './pin.ts';
 /** How wide a pin is drawn by its size, px at full scale; the elements' style says the same. */
 export const PIN_WIDTHS: Readonly<Record<Pin['size'], number>> = { 1: 30, 2: 36, 3: 42 };
 
-interface Ink {
-	readonly fill: string;
-	readonly line: string;
-	readonly text: string;
+/** A token of the look, or white, which a pin is on a plan by day and by night. */
+type Colour = 'white' | 'ink' | 'rust' | 'straw' | 'straw-pale' | 'moss';
+
+interface Ink<Of = string> {
+	readonly fill: Of;
+	readonly line: Of;
+	readonly text: Of;
 	readonly thick: number;
 	readonly dashed?: boolean;
 }
 
+const OPEN: Ink<Colour> = { fill: 'white', line: 'ink', text: 'ink', thick: 2, dashed: true };
+
+/** What a pin is drawn with; the elements' style says the same. */
+export const PIN_INKS: Readonly<Record<Pin['state'], Ink<Colour>>> = {
+	leaking: { fill: 'rust', line: 'white', text: 'white', thick: 2 },
+	mended: { fill: 'straw-pale', line: 'straw', text: 'ink', thick: 2.5 },
+	tight: { fill: 'white', line: 'moss', text: 'moss', thick: 2.5 },
+	unseen: OPEN,
+	'not-reached': OPEN
+};
+
 /** A painted pin looks as its element does, so its colours are asked of the page. */
 function inks(canvas: HTMLCanvasElement): Readonly<Record<Pin['state'], Ink>> {
 	const style = getComputedStyle(canvas);
-	const token = (name: string): string => style.getPropertyValue(`--${name}`).trim();
-	const open: Ink = {
-		fill: '#fff',
-		line: token('ink'),
-		text: token('ink'),
-		thick: 2,
-		dashed: true
+	const asked = (name: Colour): string =>
+		name === 'white' ? '#fff' : style.getPropertyValue(`--${name}`).trim();
+	const mixed = (state: Pin['state']): Ink => {
+		const { fill, line, text, ...drawn } = PIN_INKS[state];
+		return { fill: asked(fill), line: asked(line), text: asked(text), ...drawn };
 	};
 	return {
-		leaking: { fill: token('rust'), line: '#fff', text: '#fff', thick: 2 },
-		mended: { fill: token('straw-pale'), line: token('straw'), text: token('ink'), thick: 2.5 },
-		tight: { fill: '#fff', line: token('moss'), text: token('moss'), thick: 2.5 },
-		unseen: open,
-		'not-reached': open
+		leaking: mixed('leaking'),
+		mended: mixed('mended'),
+		tight: mixed('tight'),
+		unseen: mixed('unseen'),
+		'not-reached': mixed('not-reached')
 	};
 }
 

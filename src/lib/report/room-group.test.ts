@@ -41,6 +41,24 @@ describe('the compressor room on the fix list', () => {
 		for (const text of model.walked) expect(pages[0]).toContain(plain(text));
 	});
 
+	it('is the whole list where nothing leaks, and is printed with all its cautions', async () => {
+		const alone = sampleModel(withRoom(sampleSurvey(0)));
+		expect(alone.groups.map(({ heading }) => heading)).toEqual(['Compressor room']);
+		const rows = alone.groups[0]?.rows ?? [];
+		expect(rows).toHaveLength(group?.rows.length ?? -1);
+		const bytes = buildFixListPdf(alone, {
+			fonts: readPdfFonts(),
+			paper: 'a4',
+			planImages: new Map()
+		});
+		const { pages } = await readPdf(bytes);
+		for (const { place, part, cautions } of rows) {
+			const page = pages.find((text) => text.includes(plain(`${place} ${part}`))) ?? '';
+			for (const { id, text } of cautions) expect(page).toContain(plain(`${id} ${text}`));
+		}
+		expect(fixListCsv(alone, { locale: 'en-GB' })).toContain('"R1"');
+	});
+
 	it('has its rows in the table, by their own tags', () => {
 		const table = fixListCsv(model, { locale: 'en-GB' });
 		expect(table).toContain('"R1"');
