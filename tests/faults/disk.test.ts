@@ -139,6 +139,8 @@ describe('a browser that keeps nothing', () => {
 			const value =
 				fault === 'absent' ? undefined : { estimate: fail, persist: fail, persisted: fail };
 			Object.defineProperty(navigator, 'storage', { value });
+			// What a browser says of a tab that keeps its surveys apart from the Home screen's.
+			Object.defineProperty(navigator, 'standalone', { value: fault === 'absent' ? false : true });
 		}, how);
 		const page = await context.newPage();
 		await newSite(page);
@@ -146,6 +148,8 @@ describe('a browser that keeps nothing', () => {
 		await saved(page);
 		await page.goto(appUrl);
 		await page.getByText('does not say how safely it keeps').waitFor();
+		const homeFirst = page.getByText('put Airtally on the Home screen before the first survey');
+		expect(await homeFirst.count()).toBe(how === 'absent' ? 1 : 0);
 	});
 });
 
@@ -241,6 +245,18 @@ test(
 		}
 		await saved(first);
 		await expect.poll(() => noteOf(first).inputValue(), SLOW).toBe(`note ${ROUNDS - 1}`);
+		// One that is put to sleep in the background holds nobody up, and has it all when it wakes.
+		const debug = await context.newCDPSession(second);
+		await debug.send('Page.setWebLifecycleState', { state: 'frozen' });
+		await name.fill('Works while it slept');
+		await name.blur();
+		await saved(first);
+		await debug.send('Page.setWebLifecycleState', { state: 'active' });
+		await expect
+			.poll(() => second.getByLabel('Name of the site').first().inputValue(), SLOW)
+			.toBe('Works while it slept');
+		await name.fill(`Works ${ROUNDS - 1}`);
+		await name.blur();
 		await write(second, 'the last of the second tab');
 		await saved(second);
 		await second.close();

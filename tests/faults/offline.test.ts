@@ -1,4 +1,5 @@
-import { rmSync } from 'node:fs';
+import { readdirSync, rmSync } from 'node:fs';
+import { join, relative } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
 import { freshProfile, goTo, launch, openDemo, saved } from '../story/browser.ts';
@@ -72,6 +73,24 @@ test('when every request hangs, the app starts within 3 s and all places open', 
 	// The row F15 of the fault table: interactive within 3 s, whatever this machine does besides.
 	expect(performance.now() - started).toBeLessThan(3_000);
 	for (const place of ['Walk', 'Weigh', 'Mend', 'Set up'] as const) await goTo(again, place);
+});
+
+test('every file of the build is kept for use without a network', async () => {
+	const page = await ready();
+	const kept = await page.evaluate(async () => {
+		const names = await caches.keys();
+		const requests = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+		return requests.flat().map(({ url }) => new URL(url).pathname);
+	});
+	// The worker itself and what tells a newer version from this one are asked of the network.
+	const asked = ['/200.html', '/service-worker.js', '/_app/version.json'];
+	const served = readdirSync(buildFolder, { recursive: true, withFileTypes: true })
+		.filter((entry) => entry.isFile())
+		.map(({ parentPath, name }) => `/${relative(buildFolder, join(parentPath, name))}`)
+		.filter((path) => !asked.includes(path) && !/\.(?:br|gz)$/.test(path))
+		.map((path) => (path === '/index.html' ? '/' : path.replace(/\.html$/, '')));
+	expect(served.length).toBeGreaterThan(50);
+	expect(served.filter((path) => !kept.includes(path))).toEqual([]);
 });
 
 test('when the server is gone, the survey is edited, and a fix list and a survey file are made', async () => {

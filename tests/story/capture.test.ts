@@ -226,6 +226,16 @@ describe('a leak on a phone', () => {
 	});
 });
 
+/** Runs in the page: deletes a picture from the disk behind the back of the app. */
+async function forget(sha256: string): Promise<void> {
+	const request = indexedDB.open('airtally');
+	await new Promise((resolve) => (request.onsuccess = resolve));
+	const transaction = request.result.transaction('blobs', 'readwrite');
+	transaction.objectStore('blobs').delete(sha256);
+	await new Promise((resolve) => (transaction.oncomplete = resolve));
+	request.result.close();
+}
+
 describe('a photo', () => {
 	test('is upright, knows nothing of the place, comes along in the file, and can be taken back', async () => {
 		const { page } = await onWalk();
@@ -292,6 +302,16 @@ describe('a photo', () => {
 		await goTo(other, 'Walk');
 		await inList(other, 12).click();
 		await other.getByAltText('Photo 1: Elbow by the column').waitFor();
+
+		// Its bytes gone from under it, on the other device: said in its place, and the rest goes on.
+		await other.evaluate(forget, photo.image.sha256);
+		await other.reload();
+		await other.getByText('Photo 1 is missing on this device').waitFor();
+		const without = await toFile(other);
+		expect(without.missingBlobs).toEqual([photo.image.sha256]);
+		await goTo(other, 'Mend');
+		await other.getByRole('button', { name: 'Print the fix list (PDF)' }).click();
+		await other.getByRole('button', { name: 'Save the PDF' }).waitFor({ timeout: 60_000 });
 
 		await page.getByRole('button', { name: 'Remove this photo' }).tap();
 		await expect.poll(() => page.getByAltText(/^Photo 1/).count()).toBe(0);

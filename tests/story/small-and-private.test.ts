@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { freshProfile, goTo, launch, openDemo } from './browser.ts';
+import { freshProfile, goTo, launch, openDemo, saved } from './browser.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -78,10 +78,37 @@ test('in use nothing is asked of any other machine, and nothing breaks the conte
 	await goTo(page, 'Mend');
 	await page.getByRole('button', { name: 'Print the fix list (PDF)' }).click();
 	await page.getByRole('button', { name: 'Save the PDF' }).waitFor({ timeout: 60_000 });
+	// Left alone it rests, so that the battery lasts: nothing is drawn, nothing is asked.
+	await goTo(page, 'Walk');
+	await saved(page);
+	let asked = 0;
+	context.on('request', () => asked++);
+	expect(await page.evaluate(framesIn, 2_000)).toBe(0);
+	expect(asked).toBe(0);
 	await context.close();
 	expect(strangers).toEqual([]);
 	expect(complaints).toEqual([]);
 });
+
+/** Runs in the page: how often it asks to draw or sets a clock going that repeats, in so many milliseconds. */
+async function framesIn(ms: number): Promise<number> {
+	const rest = () => new Promise((resolve) => setTimeout(resolve, 500));
+	await rest();
+	let count = 0;
+	const { requestAnimationFrame: draw, setInterval: repeat } = window;
+	window.requestAnimationFrame = (next) => {
+		count++;
+		return draw(next);
+	};
+	Object.assign(window, {
+		setInterval: (...given: Parameters<typeof repeat>) => {
+			count++;
+			return repeat(...given);
+		}
+	});
+	await new Promise((resolve) => setTimeout(resolve, ms));
+	return count;
+}
 
 test('what a hostile name holds is text wherever it is shown', async () => {
 	const context = await freshProfile(browser);

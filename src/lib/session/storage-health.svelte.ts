@@ -3,6 +3,8 @@ class StorageHealth {
 	/** Whether the browser has promised not to clear the surveys away by itself. */
 	persisted = $state<boolean>();
 	estimate = $state.raw<{ readonly usedBytes: number; readonly mostBytes: number }>();
+	/** Where there is an icon on the Home screen, it does not see what a tab keeps; and this is a tab. */
+	homeFirst = $state(false);
 	#asked = false;
 
 	/** Asks the browser, once, to keep the surveys; worth asking when there is something to keep. */
@@ -17,6 +19,8 @@ class StorageHealth {
 	/** Looks how full it is, without asking for anything. */
 	async look(): Promise<void> {
 		const storage = manager();
+		// Only browsers that keep the two apart say which of them this is.
+		this.homeFirst = 'standalone' in navigator && navigator.standalone === false;
 		this.persisted ??= await quietly(async () => storage?.persisted?.());
 		const { usage, quota } = (await quietly(async () => storage?.estimate?.())) ?? {};
 		this.estimate =

@@ -59,6 +59,8 @@ export const siteList: Catalogue['siteList'] = {
 	kept: 'Zugesagt: Dieser Browser löscht die Erfassungen nicht von sich aus.',
 	notPromised:
 		'Nicht zugesagt: Wird der Speicher knapp, kann dieser Browser die Erfassungen löschen. Sichern Sie jeden Standort in eine Datei.',
+	homeFirst:
+		'Legen Sie Airtally auf diesem Gerät vor der ersten Erfassung auf den Home-Bildschirm und öffnen Sie es von dort: Was ein Tab des Browsers aufbewahrt, sieht das Symbol nicht.',
 	unsaid:
 		'Dieser Browser sagt nicht, wie sicher er die Erfassungen aufbewahrt. Sichern Sie jeden Standort in eine Datei.',
 	space: (used, most) => `${used} von ${most} belegt.`,

@@ -58,6 +58,8 @@ export const siteList = {
 	kept: 'Kept: this browser has promised not to clear the surveys by itself.',
 	notPromised:
 		'Not promised: this browser may clear the surveys when the device runs short of space. Save each site to a file.',
+	homeFirst:
+		'On this device put Airtally on the Home screen before the first survey, and open it from there: what a tab of the browser keeps, the icon does not see.',
 	unsaid: 'This browser does not say how safely it keeps the surveys. Save each site to a file.',
 	space: (used: string, most: string) => `${used} used of ${most}.`,
 	nothingSent: 'Nothing is sent anywhere. A survey file holds everything of a site.'
