@@ -95,7 +95,8 @@ async function framesIn(ms: number): Promise<number> {
 	const rest = () => new Promise((resolve) => setTimeout(resolve, 500));
 	await rest();
 	let count = 0;
-	const { requestAnimationFrame: draw, setInterval: repeat } = window;
+	const draw = window.requestAnimationFrame.bind(window);
+	const repeat = window.setInterval.bind(window);
 	window.requestAnimationFrame = (next) => {
 		count++;
 		return draw(next);
