@@ -14,6 +14,8 @@ interface Item {
 	readonly blobs: readonly StoredBlob[];
 }
 
+/** A disk that has not answered for so long is said not to have: what it was given may be lost. */
+const SLOW_MS = 2_000;
 const FIRST_WAIT_MS = 500;
 const LONGEST_WAIT_MS = 15_000;
 
@@ -103,9 +105,14 @@ export class WriteQueue {
 	async #write(items: readonly Item[]): Promise<Result<null>> {
 		const commands = items.flatMap((item) => item.commands);
 		const blobs = items.flatMap((item) => item.blobs);
+		const slow = setTimeout(
+			() => this.#onState({ kind: 'not-saved', refusal: { code: 'write-slow' } }),
+			SLOW_MS
+		);
 		const written = await this.#store
 			.write(this.#siteId, { commands, blobs, about: this.#about() })
 			.catch(() => refuse('write-failed', { cause: 'unknown' }));
+		clearTimeout(slow);
 		if (!written.ok) return written;
 		this.#waiting = this.#waiting.filter((item) => !items.includes(item));
 		this.#onSaved(commands);

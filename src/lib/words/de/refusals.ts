@@ -293,6 +293,8 @@ export const refusals: Catalogue['refusals'] = {
 	'nothing-to-redo': 'Hier gibt es nichts zu wiederholen.',
 	'write-failed':
 		'Die letzte Änderung ist noch nicht auf dem Datenträger. Lassen Sie diese Seite offen; sichern Sie die Erfassung in eine Datei, falls es so bleibt.',
+	'write-slow':
+		'Der Datenträger hat noch nicht geantwortet, die letzte Änderung ist also nicht sicher. Lassen Sie diese Seite offen; sichern Sie die Erfassung in eine Datei, falls es so bleibt.',
 	'read-failed':
 		'Was auf diesem Gerät gespeichert ist, ließ sich nicht lesen. Schließen Sie andere Tabs dieser Seite und laden Sie sie neu.',
 	'storage-unavailable':

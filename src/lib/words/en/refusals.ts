@@ -262,6 +262,8 @@ export const refusals = {
 	'nothing-to-redo': 'There is nothing to bring back here.',
 	'write-failed':
 		'The last change is not on disk yet. Keep this page open; save the survey to a file if it goes on.',
+	'write-slow':
+		'The disk has not answered yet, so the last change is not safe. Keep this page open; save the survey to a file if it goes on.',
 	'read-failed':
 		'What is stored on this device could not be read. Close other tabs of this page and reload.',
 	'app-part-missing':
