@@ -6,7 +6,10 @@ const many = pluralsOf('de');
 export const walk: Catalogue['walk'] = {
 	heading: 'Begehen',
 	pageTitle: (site) => `Begehen – ${site} – Airtally`,
-	leaks: (count, shown) => many(count, { one: '1 Leckage', other: `${shown} Leckagen` }),
+	leaks: (count, shown) =>
+		count === 0
+			? 'Noch keine Leckage markiert'
+			: many(count, { one: '1 Leckage', other: `${shown} Leckagen` }),
 	leak: 'Leckage',
 	leakTitle: (tag) => `Leckage ${tag}`,
 	pin: (tag, state, part, place) =>

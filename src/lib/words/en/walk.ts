@@ -12,7 +12,8 @@ interface CarriedFrom {
 export const walk = {
 	heading: 'Walk',
 	pageTitle: (site: string) => `Walk – ${site} – Airtally`,
-	leaks: (count: number, shown: string) => many(count, { one: '1 leak', other: `${shown} leaks` }),
+	leaks: (count: number, shown: string) =>
+		count === 0 ? 'No leak pinned yet' : many(count, { one: '1 leak', other: `${shown} leaks` }),
 	leak: 'Leak',
 	leakTitle: (tag: number) => `Leak ${tag}`,
 	/** A pin, read out: what stands there. */
