@@ -60,16 +60,20 @@ export function clipped(page: Page): Promise<string[]> {
 	return page.evaluate(() => {
 		const found: string[] = [];
 		for (const node of document.querySelectorAll<HTMLElement>('body *')) {
-			if (node.closest('.plan-map, .for-readers-only, svg') || !node.checkVisibility()) continue;
+			if (node.closest('.plan-map, .for-readers-only, svg, input, select, textarea')) continue;
+			const box = node.getBoundingClientRect();
+			// What is only read out is a pixel wide.
+			if (!node.checkVisibility() || box.width < 2 || box.height < 2) continue;
 			const text = [...node.childNodes].some(
 				(child) => child.nodeType === Node.TEXT_NODE && child.textContent?.trim()
 			);
-			const { overflowX, overflowY } = getComputedStyle(node);
+			const { overflowX, overflowY, textOverflow } = getComputedStyle(node);
+			// A name cut short by dots stands in full in the title of the page.
+			if (textOverflow === 'ellipsis') continue;
 			const cutX =
 				['hidden', 'clip'].includes(overflowX) && node.scrollWidth > node.clientWidth + 1;
 			const cutY =
 				['hidden', 'clip'].includes(overflowY) && node.scrollHeight > node.clientHeight + 1;
-			const box = node.getBoundingClientRect();
 			const out = text && box.width > 0 && !inScroller(node) && box.right > innerWidth + 1;
 			if (cutX || cutY || out)
 				found.push(`${node.tagName}.${node.className} ${node.textContent.trim().slice(0, 40)}`);

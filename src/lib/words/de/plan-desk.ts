@@ -128,9 +128,10 @@ export const planDesk: Catalogue['planDesk'] = {
 		volume: 'Volumen hinter dem Ventil',
 		draw: 'Weg der Luft zeigen',
 		drawAgain: 'Weg neu zeigen',
-		drawOf: (section) => `Den Weg der Luft nach ${section} zeigen`,
+		drawOf: (section) => `Weg der Luft zeigen nach ${section}`,
+		drawAgainOf: (section) => `Weg neu zeigen nach ${section}`,
 		removeArrow: 'Pfeil entfernen',
-		removeArrowOf: (section) => `Den Pfeil von ${section} entfernen`,
+		removeArrowOf: (section) => `Pfeil entfernen von ${section}`,
 		shown: 'Weg der Luft gezeigt',
 		tapFrom: (section) => `Auf die Leitung tippen, aus der die Luft von ${section} kommt.`,
 		tapTo: (section) => `Dorthin tippen, wo sie in ${section} eintritt.`

@@ -128,9 +128,10 @@ export const planDesk = {
 		volume: 'Volume behind the valve',
 		draw: 'Show way of air',
 		drawAgain: 'Show way again',
-		drawOf: (section: string) => `Show the way of the air into ${section}`,
+		drawOf: (section: string) => `Show way of air into ${section}`,
+		drawAgainOf: (section: string) => `Show way again into ${section}`,
 		removeArrow: 'Remove arrow',
-		removeArrowOf: (section: string) => `Remove the arrow of ${section}`,
+		removeArrowOf: (section: string) => `Remove arrow of ${section}`,
 		shown: 'way of air shown',
 		tapFrom: (section: string) => `Tap the line that the air of ${section} comes from.`,
 		tapTo: (section: string) => `Tap where it goes into ${section}.`
