@@ -1,7 +1,11 @@
+import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { CAUTION_RULES } from '../../src/lib/core/mend/caution-rules.ts';
+import { german } from '../../src/lib/words/de/index.ts';
 import { siteList } from '../../src/lib/words/en/site-list.ts';
 import { walk } from '../../src/lib/words/en/walk.ts';
+import { readPdf } from '../report/read-pdf.ts';
 import { DESK, freshProfile, launch, overflow, PHONE, picture } from './browser.ts';
 import { english, leftovers, textsOfDemo } from './pseudo/leftovers.ts';
 import { pseudoText } from './pseudo/pseudo.ts';
@@ -118,12 +122,77 @@ test.for([
 	}
 );
 
+/** What stands on every fix list. */
+const ALWAYS = ['C1', 'C2', 'C7', 'C8', 'C9', 'C27', 'C28'];
+const AUTUMN = 'survey-examples/ceramics-works-autumn.airtally.zip';
+
+test.for([
+	['phone', PHONE],
+	['desk', DESK]
+] as const)(
+	'no English is left where leaks are mended and what was saved is proved (%s)',
+	async ([name, viewport]) => {
+		const entered = textsOfDemo(AUTUMN);
+		const context = await inGerman(viewport);
+		const page = await context.newPage();
+		await page.goto(appUrl);
+		await page.locator('input[type="file"]').first().setInputFiles(AUTUMN);
+		await page.getByRole('navigation', { name: 'Bereiche' }).waitFor();
+		const looked = async (place: string) => {
+			expect(await english(page, entered), place).toEqual([]);
+			expect(await overflow(page), place).toBeLessThanOrEqual(0);
+			await picture(page, `german-${place}-${name}`);
+		};
+		await page.goto(placeOf(page, '/mend'));
+		await page.getByRole('heading', { level: 1, name: 'Beheben' }).waitFor();
+		await page.locator('article summary').first().click();
+		await page.getByText('Für eine Tabelle oder ein anderes System').click();
+		await looked('mend');
+		await page.getByRole('link', { name: 'Spalten benennen' }).click();
+		await page.getByRole('heading', { level: 1, name: 'Arbeitsaufträge' }).waitFor();
+		await looked('work-orders');
+		await page.goto(placeOf(page, '/mend/print'));
+		await page.getByText('Sicherheitshinweise hier').first().waitFor();
+		const printed = (await page.locator('article').textContent()) ?? '';
+		for (const { id, text } of CAUTION_RULES) {
+			expect(printed, id).not.toContain(text);
+			if (ALWAYS.includes(id)) expect(printed).toContain(german.cautions[id]);
+		}
+		await looked('print');
+		await page.goto(placeOf(page, '/prove'));
+		await page.getByRole('heading', { name: 'Stellen dieses Rundgangs' }).waitFor();
+		await page
+			.getByText(/^Verlauf der Leckage/)
+			.first()
+			.click();
+		await looked('prove-stops');
+		await page.getByRole('radio', { name: 'Was eingespart wurde' }).check();
+		await page.getByText('Durch Abseifen belegt', { exact: true }).waitFor();
+		await page.getByText('Änderung von Hand hinzufügen').click();
+		await looked('prove');
+		await page.getByRole('link', { name: /^Einsparbericht/ }).click();
+		await page.getByRole('heading', { level: 1, name: 'Einsparbericht' }).waitFor();
+		await looked('savings-report');
+		if (viewport === DESK) {
+			await page.getByRole('button', { name: 'PDF erstellen' }).click();
+			const downloading = page.waitForEvent('download');
+			await page.getByRole('button', { name: 'PDF sichern' }).click();
+			const made = await readFile(await (await downloading).path());
+			const { pages, language } = await readPdf(new Uint8Array(made));
+			expect(language).toBe('de');
+			expect(pages[0]).toContain('Drei Stärken, nie zusammengezählt');
+		}
+		await context.close();
+	}
+);
+
 /** Places, and what stands there once they are drawn. */
 const PLACES = [
 	['/set-up', 'h1'],
 	['/walk', 'h2'],
 	['/walk/room', 'h1'],
 	['/weigh', '.ranked'],
+	['/mend', 'h1'],
 	['/prove', 'h1']
 ] as const;
 

@@ -75,13 +75,7 @@ export function fixListModel(
 		printedOn: format.date(printedAt),
 		printedAt,
 		currency: list.currency,
-		figures: headline(
-			survey.site.reference,
-			assessment,
-			openCount,
-			list.doneCount + roomDone,
-			format
-		),
+		figures: headline(assessment, openCount, list.doneCount + roomDone, format),
 		method: methodLine(survey, assessment, format),
 		notes: [
 			...assessment.missing.map(refusalSentence),

@@ -1,4 +1,3 @@
-import type { ReferenceId } from '../core/air/reference-air.ts';
 import type { Assessment } from '../core/weigh/assessment.ts';
 import type { UncertaintyTotals } from '../core/weigh/uncertainty/result.ts';
 import { fixList as words } from '../words/fix-list.ts';
@@ -8,8 +7,7 @@ import type { Figure, PrintFormat, ReportModel } from './model.ts';
 
 /** What stands large on the cover: how much work there is, and what it is about. */
 export function headline(
-	referenceId: ReferenceId,
-	{ totals, unweighed }: Assessment,
+	{ totals, reference, unweighed }: Assessment,
 	openCount: number,
 	doneCount: number,
 	format: PrintFormat
@@ -17,7 +15,7 @@ export function headline(
 	const { energyKwhPerYear: energy, costMinorPerYear: cost, co2KgPerYear: carbon } = totals;
 	const notWeighed = unweighed.length;
 	const { figures } = words;
-	const reference = sums.references[referenceId];
+	const stated = sums.references[reference];
 	const unknown = { value: figures.notKnown };
 	return [
 		{
@@ -31,8 +29,8 @@ export function headline(
 			of: 'flow',
 			note:
 				notWeighed === 0
-					? figures.freeAir(reference)
-					: figures.notWeighed(reference, format.count(notWeighed))
+					? figures.freeAir(stated)
+					: figures.notWeighed(stated, format.count(notWeighed))
 		},
 		{
 			label: figures.energy,

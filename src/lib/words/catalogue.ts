@@ -8,6 +8,8 @@ import type { frame } from './en/frame.ts';
 import type { helpLink } from './en/help-link.ts';
 import type { help } from './en/help.ts';
 import type { leak } from './en/leak.ts';
+import type { mend } from './en/mend.ts';
+import type { mendPlan } from './en/mend-plan.ts';
 import type { mending } from './en/mending.ts';
 import type { method } from './en/method.ts';
 import type { photos } from './en/photos.ts';
@@ -42,6 +44,8 @@ export interface Catalogue {
 	readonly helpLink: typeof helpLink;
 	readonly help: typeof help;
 	readonly leak: typeof leak;
+	readonly mend: typeof mend;
+	readonly mendPlan: typeof mendPlan;
 	readonly mending: typeof mending;
 	readonly method: typeof method;
 	readonly photos: typeof photos;

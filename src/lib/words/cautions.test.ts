@@ -2,9 +2,10 @@ import { createHash } from 'node:crypto';
 import { afterEach, describe, expect, it } from 'vitest';
 import { CAUTION_RULES } from '#lib/core/mend/caution-rules.ts';
 import { depressuriseFirst } from '#lib/core/mend/cautions.ts';
-import { cautionInShort, cautionText } from './cautions.ts';
+import { cautionText } from './cautions.ts';
+import { cautionInShort } from './in-short.ts';
 import { cautions as german } from './de/cautions.ts';
-import { speak } from './language.ts';
+import { ALL_LANGUAGES, speak } from './language.ts';
 
 afterEach(() => speak('en'));
 
@@ -35,12 +36,16 @@ describe('cautions in another language', () => {
 	});
 });
 
-it('[C1] says in short what each caution is about, in words of its own', () => {
+it.each(ALL_LANGUAGES)('[C1] says in short what each caution is about (%s)', async (language) => {
+	const english = CAUTION_RULES.map(cautionInShort);
+	await speak(language);
 	const short = CAUTION_RULES.map(cautionInShort);
 	expect(new Set(short).size).toBe(CAUTION_RULES.length);
-	CAUTION_RULES.forEach(({ text }, index) => {
+	CAUTION_RULES.forEach((rule, index) => {
+		const whole = cautionText(rule);
 		expect(short[index]?.length).toBeGreaterThan(0);
-		expect(short[index]?.length, text).toBeLessThan(text.length / 2);
+		expect(short[index]?.length, whole).toBeLessThan(whole.length / 2);
+		if (language !== 'en') expect(short[index]).not.toBe(english[index]);
 	});
 });
 

@@ -17,9 +17,9 @@ const OF_NO_LANGUAGE = [
 	'dm'
 ];
 
-/** Every text that somebody entered into the demo site: longest first, so that none hides a part of another. */
-export function textsOfDemo(): string[] {
-	const files = unzipSync(readFileSync('survey-examples/ceramics-works.airtally.zip'), {
+/** Every text that somebody entered into a demo site: longest first, so that none hides a part of another. */
+export function textsOfDemo(demo = 'survey-examples/ceramics-works.airtally.zip'): string[] {
+	const files = unzipSync(readFileSync(demo), {
 		filter: ({ name }) => /\.json(l|nd)?$|\.ndjson$/.test(name)
 	});
 	const texts = new Set<string>();

@@ -68,6 +68,7 @@ function assessmentOf(given: readonly Given[]): Assessment {
 		method: 'quick',
 		missing: [],
 		warnings: [],
+		reference: 'iso-1217' as const,
 		referenceLabel: 'ISO 1217',
 		currency: 'EUR',
 		totals: { leakCount: weighed.length, massFlowKgPerS: 0, freeAirM3PerS: 0, freeAirM3PerYear: 0 },

@@ -33,6 +33,7 @@ export function assess(
 		roundId,
 		...priced,
 		missing,
+		reference: survey.site.reference,
 		referenceLabel: REFERENCES[survey.site.reference].label,
 		currency: survey.site.currency,
 		unweighed

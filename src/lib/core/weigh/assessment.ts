@@ -1,3 +1,4 @@
+import type { ReferenceId } from '../air/reference-air.ts';
 import type { Refusal } from '../units/result.ts';
 import type { YearWarning } from '../supply/year.ts';
 import type { LeakState } from '../survey/leak-state.ts';
@@ -55,7 +56,9 @@ export interface Assessment {
 	readonly method: SupplyMethod;
 	/** Why there is no energy or no money, when there is none, e.g. `price-missing`. */
 	readonly missing: readonly Refusal[];
-	/** The reference that free air is stated at, in words: `ISO 1217 (20 °C, 100 kPa, dry)`. */
+	/** The state that free air is stated at. */
+	readonly reference: ReferenceId;
+	/** The same, in words: `ISO 1217 (20 °C, 100 kPa, dry)`. */
 	readonly referenceLabel: string;
 	readonly currency: string;
 	readonly totals: Totals;

@@ -3,7 +3,7 @@ import { render } from 'vitest-browser-svelte';
 import { depressuriseFirst } from '#lib/core/mend/cautions.ts';
 import type { FixJob } from '#lib/core/mend/fix-list.ts';
 import { createFormat } from '#lib/words/format.ts';
-import { cautionInShort } from '#lib/words/cautions.ts';
+import { cautionInShort } from '#lib/words/in-short.ts';
 import { aJob } from './a-job.ts';
 import JobSheet from './JobSheet.svelte';
 import { printing } from './printing.svelte.ts';

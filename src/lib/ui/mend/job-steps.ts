@@ -1,15 +1,12 @@
 import { depressuriseFirst, type Caution } from '#lib/core/mend/cautions.ts';
 import type { FixGroup, FixJob } from '#lib/core/mend/fix-list.ts';
+import { mend } from '#lib/words/mend.ts';
 
 /** What makes a line safe to open, in the order of the work. */
 export const SAFE_STEPS = ['isolated', 'vented', 'zeroProved'] as const;
 export type SafeStep = (typeof SAFE_STEPS)[number];
 
-export const STEP_WORDS: Readonly<Record<SafeStep, string>> = {
-	isolated: 'Isolated',
-	vented: 'Vented',
-	zeroProved: 'Zero proved'
-};
+export const STEP_WORDS: Readonly<Record<SafeStep, string>> = mend.steps;
 
 /** The steps that nobody has ticked for a job. */
 export function stepsNotTicked({ ticks }: Pick<FixJob, 'ticks'>): SafeStep[] {

@@ -9,6 +9,8 @@ import { frame } from './frame.ts';
 import { helpLink } from './help-link.ts';
 import { help } from './help.ts';
 import { leak } from './leak.ts';
+import { mend } from './mend.ts';
+import { mendPlan } from './mend-plan.ts';
 import { mending } from './mending.ts';
 import { method } from './method.ts';
 import { photos } from './photos.ts';
@@ -40,6 +42,8 @@ export const german: Catalogue = {
 	helpLink,
 	help,
 	leak,
+	mend,
+	mendPlan,
 	mending,
 	method,
 	photos,

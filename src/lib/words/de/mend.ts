@@ -1,0 +1,216 @@
+import type { Catalogue } from '../catalogue.ts';
+import { pluralsOf } from '../plural.ts';
+
+const many = pluralsOf('de');
+
+export const mend: Catalogue['mend'] = {
+	pageTitle: (site) => `Beheben: ${site}`,
+	begun: (round, day) => `${round}, begonnen am ${day}`,
+	toJobs: (open) => `Zu den Arbeiten: ${open} offen`,
+	beforeWork: 'Vor jeder Arbeit',
+	moreForAll: (count) => `${count} weitere für alle Arbeiten`,
+	nothing: 'Noch nichts zu beheben',
+	nothingAbout:
+		'Jede unter Begehen markierte Leckage wird hier zu einer Arbeit, hinter dem Ventil, das ihren Abschnitt absperrt.',
+	toWalk: 'Zu Begehen',
+	saves: 'Was es einspart',
+	mendedCount: (done, all) => `${done} von ${all} behoben`,
+	takeAlong: 'Mitnehmen',
+	plan: 'Das Beheben planen',
+	byWindowTitle: 'Abschaltfenster, in der Reihenfolge des Wegs',
+	bySectionTitle: 'Abschnitte, die schlimmsten zuerst',
+	layOut: 'Liste ordnen',
+	byWindow: 'Nach Abschaltfenster',
+	bySection: 'Nach Abschnitt',
+	noWindow: 'In keinem Abschaltfenster',
+	windows: (count, shown) =>
+		many(count, { one: '1 Abschaltfenster', other: `${shown} Abschaltfenster` }),
+	noBudget: 'kein Budget genannt',
+	forParts: (budget) => `${budget} für Teile`,
+
+	columns: { leaking: 'Weiterhin undicht', mended: 'Gemeldet', tight: 'Belegt' },
+	about: {
+		leaking: (count, shown) =>
+			many(count, {
+				one: '1 Leckage, Verlust bis zum Beheben',
+				other: `${shown} Leckagen, Verlust bis zum Beheben`
+			}),
+		mended: (count, shown) =>
+			many(count, {
+				one: '1 Leckage, behoben, noch nicht erneut abgeseift',
+				other: `${shown} Leckagen, behoben, noch nicht erneut abgeseift`
+			}),
+		tight: (count, shown) =>
+			many(count, {
+				one: '1 Leckage, behoben, erneut abgeseift und dicht',
+				other: `${shown} Leckagen, behoben, erneut abgeseift und dicht`
+			})
+	},
+	notWeighed: (about, count) => `${about}; ${count} nicht bewertet`,
+	aYear: 'im Jahr',
+
+	noSection: 'Noch kein Abschnitt',
+	allMended: (count) => `alle ${count} behoben`,
+	toDo: (open, all) => `${open} von ${all} offen`,
+	toDoAt: (open, all, cost) => `${open} von ${all} offen, ${cost} im Jahr`,
+	hasFirst: 'Enthält eine Arbeit, die zuerst zu erledigen ist',
+	close: 'Schließen',
+	noValve: 'Ventil nicht bekannt.',
+	nameValve: 'Unter Einrichten benennen',
+	stored: (energy) => `${energy} kJ in der Luft dahinter gespeichert`,
+	beforeLoosened: 'Bevor etwas gelöst wird, für alle Arbeiten hier',
+	steps: { isolated: 'Abgesperrt', vented: 'Entlüftet', zeroProved: 'Null nachgewiesen' },
+	showMore: (count) => `${count} weitere zeigen`,
+
+	tag: (tag) => `Anhänger ${tag}`,
+	costAYear: (cost) => `${cost} im Jahr`,
+	minutes: (minutes) => `${minutes} min`,
+	first: 'Zuerst erledigen',
+	firstWhy: {
+		lead: 'Zuerst erledigen,',
+		whole:
+			'Zuerst erledigen, was immer es kostet: Ein undichter Behälter unter Druck oder etwas, das außer Betrieb zu nehmen ist, ist zuerst eine Gefahr und erst dann ein Verlust.'
+	},
+	couldNot: 'Ging nicht:',
+	cautions: 'Sicherheitshinweise: ',
+	costs: (cost, waiting) => `Kostet ${cost} im Jahr; jeder Tag des Wartens ${waiting}`,
+	cost: (cost) => `Kostete ${cost} im Jahr, solange undicht`,
+	notWeighedWhy: (why) => `Nicht bewertet: ${why}`,
+	under: (sum) => `unter ${sum}`,
+	leakOnWalk: (tag) => `Leckage ${tag} unter Begehen`,
+
+	mended: 'Behoben',
+	notTicked: (steps) => `Nicht abgehakt: ${steps}.`,
+	soapAsked: 'Luft wieder an: Was zeigte das Abseifen?',
+	soapSaid: {
+		tight: 'Dicht',
+		'still-leaking': 'Weiterhin undicht',
+		'not-yet': 'Noch nicht erneut abgeseift'
+	},
+	airIsBack: {
+		lead: 'Die Luft ist wieder an.',
+		whole:
+			'Die Luft ist wieder an. Erneut absperren, entlüften und null nachweisen, bevor diese Verbindung wieder angefasst wird.'
+	},
+	took: {
+		title: 'Aufwand',
+		minutes: 'Minuten',
+		planned: (minutes) => `Geplant: ${minutes} min.`,
+		plannedAndTook: (planned, median, count) =>
+			`Geplant: ${planned} min. Hier dauerte es ${median} min, die Mitte von ${count}.`,
+		cost: 'Kosten',
+		costHint: 'Teile und Arbeit zusammen. Belegen stellt sie dem Eingesparten gegenüber.',
+		part: 'Verwendetes Teil',
+		partHint: 'Zum Beispiel: Winkel 1/2 Zoll, aus dem Lager.'
+	},
+	notDone: {
+		title: 'Ließ sich nicht erledigen',
+		why: 'Warum nicht',
+		hint: 'Zum Beispiel: Ersatzteil nicht da, keine Freigabe, kein Aufstieg.'
+	},
+
+	room: {
+		title: 'Kompressorraum',
+		allRight: (count) => `alle ${count} in Ordnung gebracht`,
+		lookedAt: 'Was geprüft wurde, unter Begehen',
+		where: (machine, point) => `${machine}, ${point}`,
+		putRight: 'In Ordnung gebracht',
+		toBePutRight: 'In Ordnung zu bringen',
+		note: 'Notiz',
+		noteHint: 'Was getan, was verwendet wurde.',
+		couldNot: 'Ließ sich nicht erledigen: warum nicht',
+		couldNotHint: 'Zum Beispiel: Ersatzteil nicht da, Kundendienst für Dienstag bestellt.'
+	},
+
+	hand: {
+		paper: 'Papier',
+		letter: 'Letter',
+		make: { pdf: 'Reparaturliste drucken (PDF)', tags: 'Anhänger drucken (PDF)' },
+		save: { pdf: 'PDF sichern', tags: 'Anhänger sichern' },
+		share: { pdf: 'PDF teilen', tags: 'Anhänger teilen' },
+		stop: 'Abbrechen',
+		noGlyphs: (characters) =>
+			`Der Druck kann ${characters} nicht darstellen: Dort stünden leere Kästchen. Ändern Sie zuerst diese Namen, oder sichern Sie ihn, wie er ist.`,
+		noGlyphsAndMore: (characters, more) =>
+			`Der Druck kann ${characters} und ${more} weitere Zeichen nicht darstellen: Dort stünden leere Kästchen. Ändern Sie zuerst diese Namen, oder sichern Sie ihn, wie er ist.`,
+		noPlans: (plans) =>
+			`Das Bild von ${plans} ließ sich nicht zeichnen; auf der Seite stehen die Markierungen ohne es.`,
+		noPhotos: (tags) =>
+			`Die Bilder zu Anhänger ${tags} ließen sich nicht zeichnen; die Arbeiten stehen ohne sie da.`,
+		ready: {
+			pdf: 'Das PDF ist fertig, mit den Sicherheitshinweisen auf jeder Seite.',
+			tags: 'Die Anhänger sind fertig. Drucken Sie sie in voller Größe, ohne Skalierung.'
+		},
+		asPage: 'Als Seite zum Drucken oder Vorlesen',
+		others: 'Für eine Tabelle oder ein anderes System',
+		xlsx: 'Als Arbeitsmappe (XLSX)',
+		xlsxAbout: 'Zahlen und Tage als solche, in jeder Sprache.',
+		csv: 'Als Tabelle (CSV)',
+		csvAbout: 'Reiner Text, mit den Dezimal- und Trennzeichen dieser Sprache.',
+		orders: 'Als Arbeitsaufträge (CSV)',
+		ordersAbout: 'Eine Zeile je offene Reparatur.',
+		nameColumns: 'Spalten benennen',
+		pack: 'Arbeitsaufträge mit Fotos (ZIP)',
+		packAbout: 'Dieselbe Tabelle, und jedes Foto unter dem Namen in seiner Zeile.',
+		calendar: 'Abschaltfenster für den Kalender (ICS)',
+		calendarAbout: 'Erneut eingelesen, verschiebt es die Einträge und legt keine zweiten an.',
+		noWindow: 'Es gibt noch kein Abschaltfenster.'
+	},
+
+	orders: {
+		title: 'Arbeitsaufträge',
+		pageTitle: (site) => `Arbeitsaufträge: ${site}`,
+		back: 'Zurück zu Beheben',
+		columns: 'Spalten',
+		columnsAbout:
+			'Eine Zeile je offene Reparatur. Schreiben Sie jede Überschrift so, wie Ihr System für Arbeitsaufträge sie verlangt, und wählen Sie, was darunter steht.',
+		heading: (number) => `Überschrift ${number}`,
+		holds: 'Enthält',
+		column: (number) => `Spalte ${number}`,
+		takeOut: 'Herausnehmen',
+		takeOutThat: (number) => `Spalte ${number} herausnehmen`,
+		stays: 'Bleibt: Die Sicherheitshinweise gehen mit jeder Reparatur mit.',
+		add: 'Spalte hinzufügen',
+		priorities: 'Prioritäten',
+		prioritiesAbout:
+			'Die meisten Systeme nehmen nur die Wörter ihrer eigenen Liste. Eine Priorität ohne Wort wird abgewiesen, nicht erraten.'
+	},
+
+	inShort: {
+		C1: 'Absperren, mit Schloss sichern, entlüften, null nachweisen',
+		C2: 'Örtliche Vorschriften zuerst',
+		C3: 'Druckbehälter außer Betrieb',
+		C4: 'Sicherheitsventil: nicht anrühren',
+		C5: 'Nur der Kundendienst',
+		C6: 'Erst das Absperrventil finden',
+		C7: 'Gespeicherte Luft',
+		C8: 'Manometer fallen sehen',
+		C9: 'Augenschutz',
+		C10: 'Netzspannung aus, mit Schloss gesichert',
+		C11: 'Läuft von selbst an',
+		C12: 'Erst Behälter drucklos',
+		C13: 'Filter- oder Ölerbehälter kann bersten',
+		C14: 'Druckregler hält Druck',
+		C15: 'Maschine kann sich bewegen',
+		C16: 'Schlauch schlägt um sich',
+		C17: 'Werkzeug kann anlaufen',
+		C18: 'Blaspistole',
+		C19: 'Ausblasen: Maske',
+		C20: 'Nur entlüftet nachziehen',
+		C21: 'Dichtmittel härtet über Nacht',
+		C22: 'Elektrik unter Spannung: keine Seife',
+		C23: 'Heiße Oberfläche',
+		C24: 'In der Höhe',
+		C25: 'Enger Raum',
+		C26: 'Erst die Arbeit vereinbaren',
+		C27: 'Kein Ammoniak an Messing',
+		C28: 'Luft langsam zurück',
+		C29: 'Ablass nur drucklos öffnen',
+		C30: 'Öliges Kondensat',
+		C31: 'Zeitgesteuerter Ableiter kann öffnen',
+		C32: 'Filter: Maschine abgestellt',
+		C33: 'Öl: Maschine abgestellt',
+		C34: 'Riemenschutz bleibt dran',
+		C35: 'Drehmoment des Herstellers'
+	}
+};

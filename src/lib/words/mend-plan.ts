@@ -1,0 +1,4 @@
+import { mendPlan as english } from './en/mend-plan.ts';
+import { wordsOf } from './language.ts';
+
+export const mendPlan = wordsOf('mendPlan', english);
