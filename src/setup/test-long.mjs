@@ -30,7 +30,18 @@ const paths = [
 const { status } = run(
 	'vitest',
 	[
-		...['run', '--project', 'unit', '--project', 'faults', '--project', 'story', ...paths],
+		// What was lost once counts: nothing is told a second time.
+		...[
+			'run',
+			'--retry=0',
+			'--project',
+			'unit',
+			'--project',
+			'faults',
+			'--project',
+			'story',
+			...paths
+		],
 		...['--reporter=default', '--reporter=json', `--outputFile.json=${counted}`]
 	],
 	{ stdio: 'inherit' }

@@ -90,7 +90,12 @@ test('every file of the build is kept for use without a network', async () => {
 		.filter((path) => !asked.includes(path) && !/\.(?:br|gz)$/.test(path))
 		.map((path) => (path === '/index.html' ? '/' : path.replace(/\.html$/, '')));
 	expect(served.length).toBeGreaterThan(50);
-	expect(served.filter((path) => !kept.includes(path))).toEqual([]);
+	// What a worker is built beside lies there twice: the page gives it the address of the one that is kept.
+	const twin = (path: string) =>
+		path.replace('/workers/assets/', '/assets/').replace(/-([\w-]+\.wasm)$/, '.$1');
+	expect(served.filter((path) => ![path, twin(path)].some((each) => kept.includes(each)))).toEqual(
+		[]
+	);
 });
 
 test('when the server is gone, the survey is edited, and a fix list and a survey file are made', async () => {
