@@ -45,6 +45,7 @@ export const walk: Catalogue['walk'] = {
 		toSize: 'Größe fehlt',
 		toCheck: 'Zu prüfen',
 		none: 'Keine Leckage passt dazu.',
+		more: (count) => `${count} weitere zeigen`,
 		latest: 'Neueste Leckagen',
 		toSizeShort: 'Größe fehlt'
 	},

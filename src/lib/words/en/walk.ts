@@ -51,6 +51,7 @@ export const walk = {
 		toSize: 'To size',
 		toCheck: 'To check',
 		none: 'No leak matches.',
+		more: (count: number) => `Show ${count} more`,
 		latest: 'Latest leaks',
 		toSizeShort: 'to size'
 	},
