@@ -1,7 +1,7 @@
 import * as L from 'leaflet';
 import type { PlanPoint } from '#lib/core/survey/schema.ts';
 import { pinElement, type Pin } from './pin.ts';
-import { paintPins, PIN_WIDTHS } from './pin-paint.ts';
+import { PinBrush, PIN_WIDTHS } from './pin-paint.ts';
 
 /** More than so many elements make a plan heavy to move: beyond, pins are painted. */
 const MOST_ELEMENTS = 300;
@@ -34,6 +34,9 @@ export class PinLayer {
 	#selectedId: string | undefined;
 	#movableId: string | undefined;
 	#painted: readonly Pin[] = [];
+	readonly #brush = new PinBrush();
+	/** What is on the canvas, and from where it was looked at. */
+	#onCanvas: { readonly view: string; readonly pins: readonly Pin[] } | undefined;
 	#fan: L.LayerGroup | undefined;
 	#frame = 0;
 
@@ -156,24 +159,36 @@ export class PinLayer {
 	#paint(): void {
 		const { map, toMap, scale } = this.#settings;
 		const canvas = this.#canvas;
-		if (this.#painted.length === 0) {
+		const pins = this.#painted;
+		if (pins.length === 0) {
 			canvas.width = canvas.height = 0;
+			this.#onCanvas = undefined;
 			return;
 		}
 		const { x: width, y: height } = map.getSize();
 		const ratio = Math.min(2, devicePixelRatio);
 		const [left, top] = [width * MARGIN, height * MARGIN];
-		canvas.width = Math.round((width + 2 * left) * ratio);
-		canvas.height = Math.round((height + 2 * top) * ratio);
-		canvas.style.width = `${canvas.width / ratio}px`;
-		canvas.style.height = `${canvas.height / ratio}px`;
-		L.DomUtil.setPosition(canvas, map.containerPointToLayerPoint([-left, -top]));
-		const tips = this.#painted.map((pin) => {
+		const corner = map.containerPointToLayerPoint([-left, -top]);
+		const view = [map.getZoom(), corner.x, corner.y, width, height, ratio, scale()].join(' ');
+		// One more pin goes on top of a thousand that are there already.
+		const before = this.#onCanvas?.view === view ? this.#onCanvas.pins : [];
+		const added = before.length > 0 && before.every((pin, index) => pin === pins[index]);
+		if (!added) {
+			canvas.width = Math.round((width + 2 * left) * ratio);
+			canvas.height = Math.round((height + 2 * top) * ratio);
+			canvas.style.width = `${canvas.width / ratio}px`;
+			canvas.style.height = `${canvas.height / ratio}px`;
+			L.DomUtil.setPosition(canvas, corner);
+			this.#brush.dip(canvas);
+		}
+		const tips = pins.slice(added ? before.length : 0).map((pin) => {
 			const { x, y } = map.latLngToContainerPoint(toMap(pin.at));
 			return { pin, x: x + left, y: y + top };
 		});
 		const context = canvas.getContext('2d');
-		if (context) paintPins(context, tips, scale(), ratio);
+		if (!context) return;
+		this.#brush.paint(context, tips, scale(), ratio);
+		this.#onCanvas = { view, pins };
 	}
 
 	/** One pin opens; several on one place fan out first. */

@@ -25,9 +25,77 @@ export const PIN_INKS: Readonly<Record<Pin['state'], Ink<Colour>>> = {
 	'not-reached': OPEN
 };
 
-/** A painted pin looks as its element does, so its colours are asked of the page. */
-function inks(canvas: HTMLCanvasElement): Readonly<Record<Pin['state'], Ink>> {
-	const style = getComputedStyle(canvas);
+/** Pins by the tip, in pixels of the screen. */
+export interface Tip {
+	readonly pin: Pin;
+	readonly x: number;
+	readonly y: number;
+}
+
+/** Shapes that are kept: those of one look at the plan, and of a few before. */
+const MOST_SHAPES = 60;
+
+/** Paints many pins, each shape once and then copied; a shape stays for the next painting. */
+export class PinBrush {
+	readonly #shapes = new Map<string, OffscreenCanvas>();
+	#inks: Readonly<Record<Pin['state'], Ink>> | undefined;
+	#font = '';
+
+	/** A painted pin looks as its element does: its colours and letters are asked of the page. */
+	dip(canvas: HTMLCanvasElement): void {
+		const style = getComputedStyle(canvas);
+		const inks = inksOf(style);
+		if (JSON.stringify(inks) !== JSON.stringify(this.#inks)) this.#shapes.clear();
+		this.#inks = inks;
+		this.#font = style.fontFamily;
+	}
+
+	/** Paints over what is there. */
+	paint(
+		context: CanvasRenderingContext2D,
+		tips: readonly Tip[],
+		scale: number,
+		ratio: number
+	): void {
+		const inks = this.#inks;
+		if (!inks) return;
+		context.setTransform(ratio, 0, 0, ratio, 0, 0);
+		context.textAlign = 'center';
+		let letters = 0;
+		let fill = '';
+		for (const { pin, x, y } of tips) {
+			const width = PIN_WIDTHS[pin.size] * scale;
+			const unit = width / 40;
+			const shape = this.#shape(pin, inks[pin.state], unit * ratio);
+			context.drawImage(
+				shape,
+				x - width / 2 - 2 * unit,
+				y - 48 * unit,
+				shape.width / ratio,
+				shape.height / ratio
+			);
+			const size = (pin.state === 'tight' ? 13 : numberSize(pin.tag)) * unit;
+			if (size < 5) continue; // Nobody could read it.
+			const { text } = inks[pin.state];
+			if (size !== letters) context.font = `700 ${size}px ${this.#font}`;
+			if (text !== fill) context.fillStyle = text;
+			[letters, fill] = [size, text];
+			context.fillText(String(pin.tag), x, y - (pin.state === 'tight' ? 25 : 23) * unit);
+		}
+	}
+
+	#shape(pin: Pin, ink: Ink, unit: number): OffscreenCanvas {
+		const key = `${pin.state} ${pin.size} ${unit}`;
+		const before = this.#shapes.get(key);
+		if (before) return before;
+		if (this.#shapes.size >= MOST_SHAPES) this.#shapes.clear();
+		const shape = shapeOf(pin, ink, unit);
+		this.#shapes.set(key, shape);
+		return shape;
+	}
+}
+
+function inksOf(style: CSSStyleDeclaration): Readonly<Record<Pin['state'], Ink>> {
 	const asked = (name: Colour): string =>
 		name === 'white' ? '#fff' : style.getPropertyValue(`--${name}`).trim();
 	const mixed = (state: Pin['state']): Ink => {
@@ -41,39 +109,6 @@ function inks(canvas: HTMLCanvasElement): Readonly<Record<Pin['state'], Ink>> {
 		unseen: mixed('unseen'),
 		'not-reached': mixed('not-reached')
 	};
-}
-
-/** Paints many pins, each shape once and then copied; tips are in pixels of the screen. */
-export function paintPins(
-	context: CanvasRenderingContext2D,
-	tips: readonly { readonly pin: Pin; readonly x: number; readonly y: number }[],
-	scale: number,
-	ratio: number
-): void {
-	const colours = inks(context.canvas);
-	const font = getComputedStyle(context.canvas).fontFamily;
-	const shapes = new Map<string, OffscreenCanvas>();
-	context.setTransform(ratio, 0, 0, ratio, 0, 0);
-	context.textAlign = 'center';
-	for (const { pin, x, y } of tips) {
-		const width = PIN_WIDTHS[pin.size] * scale;
-		const unit = width / 40;
-		const key = `${pin.state} ${pin.size}`;
-		let shape = shapes.get(key);
-		if (!shape) shapes.set(key, (shape = shapeOf(pin, colours[pin.state], unit * ratio)));
-		context.drawImage(
-			shape,
-			x - width / 2 - 2 * unit,
-			y - 48 * unit,
-			shape.width / ratio,
-			shape.height / ratio
-		);
-		const size = pin.state === 'tight' ? 13 : numberSize(pin.tag);
-		if (size * unit < 5) continue; // Nobody could read it.
-		context.font = `700 ${size * unit}px ${font}`;
-		context.fillStyle = colours[pin.state].text;
-		context.fillText(String(pin.tag), x, y - (pin.state === 'tight' ? 25 : 23) * unit);
-	}
 }
 
 function shapeOf(pin: Pin, ink: Ink, unit: number): OffscreenCanvas {

@@ -14,6 +14,7 @@ import { History, type Reversible } from './history.ts';
 import type { Identity } from './identity.ts';
 import type { KeptPictures } from './kept-pictures.ts';
 import { OtherTabs } from './other-tabs.ts';
+import { pageDrawn } from './page-drawn.ts';
 import { SitePictures } from './site-pictures.ts';
 import type { WorkingLog } from './working-log.ts';
 import { WriteQueue, type SaveState } from './write-queue.ts';
@@ -89,7 +90,9 @@ export class OpenSurvey {
 		this.#pictures = new SitePictures(store, (sha256) => this.#queue.blob(sha256));
 		for (const each of log.reversible(identity.device)) this.#history.tell(each);
 		this.#show();
-		this.#older = Promise.all([this.#readQuarantined(), this.#readOlder()]).then(() => undefined);
+		this.#older = pageDrawn()
+			.then(() => Promise.all([this.#readQuarantined(), this.#readOlder()]))
+			.then(() => undefined);
 	}
 
 	/** The round of now: the latest; empty when a survey from elsewhere has none. */

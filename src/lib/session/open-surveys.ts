@@ -24,9 +24,11 @@ export class OpenSurveys {
 	async open(siteId: string): Promise<Result<OpenSurvey>> {
 		const held = this.#hold(siteId);
 		if (held) return ok(held);
-		const device = await this.#store.ownDevice(newId('device'));
+		const [device, stored] = await Promise.all([
+			this.#store.ownDevice(newId('device')),
+			this.#store.openSite(siteId)
+		]);
 		if (!device.ok) return device;
-		const stored = await this.#store.openSite(siteId);
 		if (!stored.ok) {
 			// What is not in memory may well be on the disk.
 			const hidden = stored.error.code === 'site-unknown' && !this.#store.lasting;

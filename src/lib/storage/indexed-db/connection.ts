@@ -13,6 +13,8 @@ const WORK_TIMEOUT_MS = 10_000;
  */
 export class Connection {
 	#database: Promise<Database> | undefined;
+	/** The same once it is open: then work begins at once, before the page draws. */
+	#ready: Database | undefined;
 	/** A newer program has made it over: it is read as it is, and never written to. */
 	#newer = false;
 	readonly #waitsMs: readonly number[];
@@ -35,7 +37,7 @@ export class Connection {
 		for (let attempt = 0; ; attempt++) {
 			let code: string = 'storage-unavailable';
 			try {
-				const database = await withTimeout(this.#open(), OPEN_TIMEOUT_MS);
+				const database = this.#ready ?? (await withTimeout(this.#open(), OPEN_TIMEOUT_MS));
 				if (this.#newer && otherwise === 'write-failed') return refuse('storage-newer');
 				code = otherwise;
 				return ok(await withTimeout(work(database), timeoutMs));
@@ -51,7 +53,7 @@ export class Connection {
 
 	close(): void {
 		const closing = this.#database;
-		this.#database = undefined;
+		this.#database = this.#ready = undefined;
 		closing?.then(
 			(database) => database.close(),
 			() => undefined
@@ -59,13 +61,21 @@ export class Connection {
 	}
 
 	#open(): Promise<Database> {
-		this.#database ??= this.#connect();
-		return this.#database;
+		if (this.#database) return this.#database;
+		const opening = this.#connect();
+		this.#database = opening;
+		opening.then(
+			(database) => {
+				if (this.#database === opening) this.#ready = database;
+			},
+			() => undefined
+		);
+		return opening;
 	}
 
 	async #connect(): Promise<Database> {
 		const lost = (): void => {
-			this.#database = undefined;
+			this.#database = this.#ready = undefined;
 		};
 		// A newer program in another tab waits for this connection to go.
 		const watch = { blocking: () => this.close(), terminated: lost };

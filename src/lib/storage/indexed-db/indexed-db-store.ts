@@ -33,7 +33,13 @@ export class IndexedDbStore implements SurveyStore {
 		this.#connection = new Connection(waitsMs);
 	}
 
-	ownDevice(made: string): Promise<Result<string>> {
+	async ownDevice(made: string): Promise<Result<string>> {
+		// Looked up first: to write is to wait for the disk, and every opening would.
+		const known = await this.#connection.run('write-failed', (database) =>
+			database.get('device', 'own')
+		);
+		if (!known.ok) return known;
+		if (known.value) return ok(known.value.id);
 		return this.#connection.run('write-failed', (database) =>
 			transact(database, ['device'], async (transaction) => {
 				const devices = transaction.objectStore('device');
@@ -98,7 +104,10 @@ export class IndexedDbStore implements SurveyStore {
 
 	async write(siteId: string, batch: SiteBatch): Promise<Result<null>> {
 		const records = batch.commands.length + batch.blobs.length;
-		const setAside = await Promise.all((batch.quarantined ?? []).map(setAsideRow(siteId)));
+		const { quarantined = [] } = batch;
+		// Nothing is waited for without need: the transaction begins before the page draws the change.
+		const setAside =
+			quarantined.length > 0 ? await Promise.all(quarantined.map(setAsideRow(siteId))) : [];
 		return this.#connection.run(
 			'write-failed',
 			(database) => writeBatch(database, siteId, batch, setAside),
@@ -162,11 +171,14 @@ function writeBatch(
 	return transact(database, [...WRITTEN], async (transaction) => {
 		const log = transaction.objectStore('log');
 		const sites = transaction.objectStore('sites');
-		const before = await sites.get(siteId);
-		const known = before
-			? new Set((await log.getAllKeys(spanOf(siteId, batch))).map(String))
-			: null;
-		const fresh = batch.commands.filter((command) => !known?.has(String(keyOf(siteId, command))));
+		// Asked for at once: each answer has to wait until the page has time for it.
+		const site = sites.get(siteId);
+		inTransaction(site);
+		const keys = log.getAllKeys(spanOf(siteId, batch));
+		inTransaction(keys);
+		const before = await site;
+		const known = new Set((await keys).map(String));
+		const fresh = batch.commands.filter((command) => !known.has(String(keyOf(siteId, command))));
 		for (const command of fresh) inTransaction(log.put({ siteId, command }));
 		for (const blob of batch.blobs) {
 			inTransaction(transaction.objectStore('blobs').put(withOwnBytes(blob)));

@@ -14,6 +14,7 @@ export async function transact<Names extends StoreNames<Shape>[], T>(
 	inTransaction(transaction.done);
 	try {
 		const result = await work(transaction);
+		commit(transaction);
 		await transaction.done;
 		return result;
 	} catch (error) {
@@ -25,6 +26,15 @@ export async function transact<Names extends StoreNames<Shape>[], T>(
 /** A request that is not awaited by itself: its failure fails the transaction, which is awaited. */
 export function inTransaction(request: Promise<unknown>): void {
 	request.catch(() => undefined);
+}
+
+/** Says that no more comes: the disk need not wait until the page has heard of every request. */
+function commit(transaction: { commit: () => void }): void {
+	try {
+		transaction.commit();
+	} catch {
+		// It was over already, or goes by itself where a browser cannot be told.
+	}
 }
 
 function abort(transaction: { abort: () => void }): void {
