@@ -11,15 +11,21 @@ export interface ShrunkPhoto {
 	readonly heightPx: number;
 }
 
+/** What the worker is asked for. */
+export interface PhotoWish {
+	readonly file: Blob;
+	readonly longSidePx: number;
+	readonly quality: number;
+}
+
 const LONG_SIDE_PX = 2000;
 const QUALITY = 0.82;
 const MOST_MEGABYTES = 60;
 const MOST_MEGAPIXELS = 120;
 
 /**
- * Takes in a photo from the camera or a file. It is drawn once, by the one way in which browsers turn a
- * photo upright themselves, and written anew: the place where it was taken and whatever else its file
- * said of it stay behind.
+ * Takes in a photo from the camera or a file. It is drawn once, upright, and written anew: the place
+ * where it was taken and whatever else its file said of it stay behind.
  *
  * @returns a refusal `image-file-too-big`, `image-too-many-pixels`, `photo-heic`, `photo-not-drawn`,
  * `file-unreadable` or one of `readImageHeader`
@@ -41,14 +47,30 @@ export async function shrinkPhoto(file: File): Promise<Result<ShrunkPhoto>> {
 		if (megapixels > MOST_MEGAPIXELS)
 			return refuse('image-too-many-pixels', { megapixels, most: MOST_MEGAPIXELS });
 	}
-	const jpeg = await redrawn(new Blob([bytes]));
-	if (jpeg) return ok({ ...jpeg, mediaType: 'image/jpeg', sha256: await sha256(jpeg.bytes) });
+	const copy = new Blob([bytes]);
+	const photo = (await shrunkBeside(copy)) ?? (await shrunkHere(copy));
+	if (photo) return ok(photo);
 	return refuse(isHeic ? 'photo-heic' : 'photo-not-drawn');
 }
 
-async function redrawn(
-	blob: Blob
-): Promise<Pick<ShrunkPhoto, 'bytes' | 'widthPx' | 'heightPx'> | undefined> {
+/** In a worker, so that the page can be used meanwhile; nothing where a worker cannot do it. */
+async function shrunkBeside(file: Blob): Promise<ShrunkPhoto | undefined> {
+	if (typeof OffscreenCanvas === 'undefined') return undefined;
+	const worker = new Worker(new URL('./photo.worker.ts', import.meta.url), { type: 'module' });
+	try {
+		return await new Promise<ShrunkPhoto | undefined>((answer) => {
+			worker.onmessage = ({ data }: MessageEvent<ShrunkPhoto | undefined>) => answer(data);
+			worker.onerror = () => answer(undefined);
+			const wish: PhotoWish = { file, longSidePx: LONG_SIDE_PX, quality: QUALITY };
+			worker.postMessage(wish);
+		});
+	} finally {
+		worker.terminate();
+	}
+}
+
+/** On the page, by the one way in which every browser turns a photo upright itself. */
+async function shrunkHere(blob: Blob): Promise<ShrunkPhoto | undefined> {
 	const url = URL.createObjectURL(blob);
 	const canvas = document.createElement('canvas');
 	try {
@@ -67,9 +89,9 @@ async function redrawn(
 		const jpeg = await new Promise<Blob | null>((done) =>
 			canvas.toBlob(done, 'image/jpeg', QUALITY)
 		);
-		return jpeg
-			? { bytes: new Uint8Array(await jpeg.arrayBuffer()), widthPx, heightPx }
-			: undefined;
+		if (!jpeg) return undefined;
+		const bytes = new Uint8Array(await jpeg.arrayBuffer());
+		return { bytes, mediaType: 'image/jpeg', sha256: await sha256(bytes), widthPx, heightPx };
 	} catch {
 		return undefined;
 	} finally {

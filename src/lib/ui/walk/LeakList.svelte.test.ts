@@ -1,21 +1,19 @@
 import { expect, test, vi } from 'vitest';
 import { page } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import LeakList, { type LeakRow } from './LeakList.svelte';
+import LeakList from './LeakList.svelte';
+import type { LeakRow } from './leak-row.ts';
 
-const ROWS = Array.from(
-	{ length: 130 },
-	(_, index): LeakRow => ({
-		id: `leak-${130 - index}`,
-		tag: 130 - index,
-		state: 'leaking',
-		title: 'Hose',
-		about: `Place ${130 - index}`,
-		waste: '–',
-		toSize: false,
-		doubtful: false
-	})
-);
+const ROWS = Array.from({ length: 130 }, (_, index): LeakRow => ({
+	id: `leak-${130 - index}`,
+	tag: 130 - index,
+	state: 'leaking',
+	title: 'Hose',
+	about: `Place ${130 - index}`,
+	waste: '–',
+	toSize: false,
+	doubtful: false
+}));
 
 const tags = () => page.getByRole('button', { name: /^Leak \d/ });
 

@@ -7,7 +7,7 @@ import type { Assessment, LeakAssessment } from '#lib/core/weigh/assessment.ts';
 import type { Pin } from '#lib/plan/pin.ts';
 import { now } from '#lib/session/identity.ts';
 import { leakOf, type LeakDraft } from '#lib/ui/walk/leak-draft.ts';
-import type { LeakRow } from '#lib/ui/walk/LeakList.svelte';
+import type { LeakRow } from '#lib/ui/walk/leak-row.ts';
 import { STATE_WORDS } from '#lib/words/actions.ts';
 import type { Format } from '#lib/words/format.ts';
 import { PART_WORDS } from '#lib/words/parts.ts';
