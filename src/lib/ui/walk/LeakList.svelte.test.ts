@@ -20,7 +20,7 @@ const tags = () => page.getByRole('button', { name: /^Leak \d/ });
 test('draws the newest leaks of a long list, the rest when asked', async () => {
 	await render(LeakList, { rows: ROWS, onopen: vi.fn() });
 	await expect.poll(() => tags().elements().length).toBe(60);
-	await expect.element(tags().first()).toHaveTextContent('Place 130');
+	expect(tags().elements()[0]?.textContent).toContain('Place 130');
 	await page.getByRole('button', { name: 'Show 60 more' }).click();
 	await expect.poll(() => tags().elements().length).toBe(120);
 	await page.getByRole('button', { name: 'Show 10 more' }).click();
