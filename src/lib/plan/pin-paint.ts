@@ -26,7 +26,7 @@ export const PIN_INKS: Readonly<Record<Pin['state'], Ink<Colour>>> = {
 };
 
 /** Pins by the tip, in pixels of the screen. */
-export interface Tip {
+interface Tip {
 	readonly pin: Pin;
 	readonly x: number;
 	readonly y: number;
