@@ -126,6 +126,15 @@ describe('what was written', () => {
 		for (const [, , options] of writes) expect(options).toEqual({ durability: 'strict' });
 	});
 
+	test('is on its way before the page can draw: its transaction begins at once', async () => {
+		await given(store.write('site-1', batch(log.slice(0, 4))));
+		const opened = vi.spyOn(IDBDatabase.prototype, 'transaction');
+		const writing = store.write('site-1', batch(log.slice(4)));
+		expect(opened).toHaveBeenCalledTimes(1);
+		await given(writing);
+		expect(await given(store.readLog('site-1'))).toEqual(log);
+	});
+
 	test('includes what could not be read, once', async () => {
 		const quarantined = [{ entry: { odd: true }, reason: 'id: missing' }];
 		await given(store.write('site-1', { ...batch(), quarantined }));
@@ -135,7 +144,10 @@ describe('what was written', () => {
 
 	test('of this device, its name, stays the one that was kept first', async () => {
 		expect(await given(store.ownDevice('device-a'))).toBe('device-a');
+		const opened = vi.spyOn(IDBDatabase.prototype, 'transaction');
 		expect(await given(store.ownDevice('device-b'))).toBe('device-a');
+		// Only looked up: every opening of a site asks for it.
+		expect(opened.mock.calls.some(([, mode]) => mode === 'readwrite')).toBe(false);
 	});
 
 	test('is marked removed and comes back', async () => {
