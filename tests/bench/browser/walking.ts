@@ -223,9 +223,9 @@ async function photographing(browser: BenchBrowser, files: BenchFiles): Promise<
 	await page.getByRole('heading', { name: 'Leak 1' }).waitFor();
 	await saved(page);
 	let taken = 0;
-	const takes = async (): Promise<number> => {
+	const takes = async (photos: number): Promise<number> => {
 		const times: number[] = [];
-		for (let count = 0; count < PHOTOS; count++) {
+		for (let count = 0; count < photos; count++) {
 			taken++;
 			const started = performance.now();
 			await page.locator('input[capture]').setInputFiles(photo);
@@ -235,11 +235,13 @@ async function photographing(browser: BenchBrowser, files: BenchFiles): Promise<
 		}
 		return medianOf(times);
 	};
-	const fast = await takes();
+	// The first is not counted: the page has never done it before.
+	await takes(1);
+	const fast = await takes(PHOTOS);
 	const bare = medianOf(await page.evaluate(shrinkBare, bytes.toString('base64')));
 	await bench.slow(SLOW);
 	await bench.watch();
-	const slow = await takes();
+	const slow = await takes(PHOTOS);
 	const block = await bench.longestBlock();
 	await bench.close();
 	return {
