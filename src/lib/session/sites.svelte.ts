@@ -7,7 +7,7 @@ import type { SiteSummary, SurveyStore } from '#lib/storage/port.ts';
 import { aboutSite } from './about-site.ts';
 import { newId, now } from './identity.ts';
 import type { OpenSurvey } from './open-survey.svelte.ts';
-import { OpenSurveys } from './open-surveys.ts';
+import type { OpenSurveys } from './open-surveys.ts';
 import { storageHealth } from './storage-health.svelte.ts';
 import type { FileTaken } from './take-file.ts';
 import { fileOfUnread } from './unread-file.ts';
@@ -23,11 +23,10 @@ export class Sites {
 	problem = $state.raw<Refusal>();
 
 	readonly #store: SurveyStore;
-	readonly #open: OpenSurveys;
+	#open: Promise<OpenSurveys> | undefined;
 
 	constructor(store: SurveyStore) {
 		this.#store = store;
-		this.#open = new OpenSurveys(store, () => void storageHealth.ask());
 	}
 
 	async load(): Promise<Result<readonly SiteSummary[]>> {
@@ -92,8 +91,16 @@ export class Sites {
 		return this.#mark(siteId, false);
 	}
 
-	open(siteId: string): Promise<Result<OpenSurvey>> {
-		return this.#open.open(siteId);
+	async open(siteId: string): Promise<Result<OpenSurvey>> {
+		// What edits a survey is a large part that the list does without.
+		this.#open ??= import('./open-surveys.ts')
+			.then(({ OpenSurveys }) => new OpenSurveys(this.#store, () => void storageHealth.ask()))
+			.catch((error: unknown) => {
+				// A part that could not be loaded is asked for again the next time.
+				this.#open = undefined;
+				throw error;
+			});
+		return (await this.#open).open(siteId);
 	}
 
 	async #mark(siteId: string, removed: boolean): Promise<Result<null>> {

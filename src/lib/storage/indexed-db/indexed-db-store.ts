@@ -15,7 +15,6 @@ import type {
 	SurveyStore
 } from '../port.ts';
 import { Connection } from './connection.ts';
-import { releasePictures, sweepStrays } from './picture-room.ts';
 import { keyOf, ofSite, type Database, type QuarantinedRow, type SiteRow } from './shape.ts';
 import { inTransaction, transact } from './transaction.ts';
 
@@ -143,15 +142,17 @@ export class IndexedDbStore implements SurveyStore {
 		return marked.value ? ok(null) : refuse('site-unknown', { siteId });
 	}
 
-	sweepStrays(at: string): Promise<Result<number>> {
+	async sweepStrays(at: string): Promise<Result<number>> {
+		const { sweepStrays } = await import('./picture-room.ts');
 		return this.#connection.run('write-failed', (database) => sweepStrays(database, at));
 	}
 
-	releasePictures(
+	async releasePictures(
 		siteId: string,
 		sha256s: readonly string[],
 		commandCount: number
 	): Promise<Result<number | undefined>> {
+		const { releasePictures } = await import('./picture-room.ts');
 		return this.#connection.run('write-failed', (database) =>
 			releasePictures(database, siteId, sha256s, commandCount)
 		);
