@@ -1,4 +1,5 @@
 import type { cautions } from './en/cautions.ts';
+import type { charts } from './en/charts.ts';
 import type { compressorRoom } from './en/compressor-room.ts';
 import type { controls } from './en/controls.ts';
 import type { doubts } from './en/doubts.ts';
@@ -35,6 +36,7 @@ import type { weigh } from './en/weigh.ts';
  */
 export interface Catalogue {
 	readonly cautions: typeof cautions;
+	readonly charts: typeof charts;
 	readonly compressorRoom: typeof compressorRoom;
 	readonly controls: typeof controls;
 	readonly doubts: typeof doubts;

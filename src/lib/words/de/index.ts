@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import { cautions } from './cautions.ts';
+import { charts } from './charts.ts';
 import { compressorRoom } from './compressor-room.ts';
 import { controls } from './controls.ts';
 import { doubts } from './doubts.ts';
@@ -33,6 +34,7 @@ import { weigh } from './weigh.ts';
 /** German, whole. */
 export const german: Catalogue = {
 	cautions,
+	charts,
 	compressorRoom,
 	controls,
 	doubts,

@@ -68,7 +68,6 @@ export const proof: Catalogue['proof'] = {
 		after: 'Nachher'
 	},
 	bridgeSummary: (steps) => `Von vorher nach nachher, im Jahr: ${steps}`,
-	asTable: 'Dasselbe als Tabelle',
 	step: 'Schritt',
 	aYear: 'Im Jahr',
 

@@ -214,7 +214,6 @@ export const systemCheck: Catalogue['systemCheck'] = {
 		offS: 'Aus, s',
 		from: 'Von',
 		to: 'Bis',
-		firstOf: (rows, all) => `Die ersten ${rows} von ${all}.`,
 		deliversHint: 'Unter Last, als freie Luft am Ansaug; die Prüfung der Füllzeit würde es zeigen',
 		takeAsTest: 'Als Systemprüfung übernehmen',
 		deliversMissing: 'Tragen Sie ein, was die Maschine liefert; dann wird daraus eine Leckage.',

@@ -89,7 +89,6 @@ export const weigh: Catalogue['weigh'] = {
 			`Leckagen nach ihrem Rang, und welchen Anteil ${OF_YEARLY[measure]} sie zusammen ausmachen. ${summary}`,
 		worstFirst: 'behobene Leckagen, die größten zuerst',
 		mendFirst: (count) => `Die ersten ${count} beheben`,
-		asTable: 'Dasselbe als Tabelle',
 		rank: 'Rang',
 		tag: 'Anhänger',
 		together: 'Zusammen',

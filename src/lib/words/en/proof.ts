@@ -74,7 +74,6 @@ export const proof = {
 		after: 'After'
 	} satisfies Record<BridgeBar['term'], string>,
 	bridgeSummary: (steps: string) => `From before to after, a year: ${steps}`,
-	asTable: 'The same as a table',
 	step: 'Step',
 	aYear: 'A year',
 

@@ -216,7 +216,6 @@ export const systemCheck = {
 		offS: 'Off, s',
 		from: 'From',
 		to: 'To',
-		firstOf: (rows: string, all: string) => `The first ${rows} of ${all}.`,
 		deliversHint: 'When loaded, as free air at its inlet; a pump-up test would tell',
 		takeAsTest: 'Take this as a system test',
 		deliversMissing: 'Say what the machine delivers, then it becomes a leak.',

@@ -104,7 +104,6 @@ export const weigh = {
 			`Leaks in order of rank, and the share of ${YEARLY[measure]} they add up to. ${summary}`,
 		worstFirst: 'leaks mended, worst first',
 		mendFirst: (count: string) => `Mend the first ${count}`,
-		asTable: 'The same as a table',
 		rank: 'Rank',
 		tag: 'Tag',
 		together: 'Together',
