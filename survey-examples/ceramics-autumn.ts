@@ -77,7 +77,7 @@ const SIZED_AGAIN: Readonly<Record<number, Evidence>> = {
 	24: { kind: 'soap-response', response: 'film-tears' },
 	31: { kind: 'soap-response', response: 'foam-spits' },
 	38: { kind: 'hole', diameterMm: 1.3, edge: 'unknown' },
-	45: { kind: 'meter', flowLPerS: 5.2, reference: 'anr' }
+	45: { kind: 'meter', flowLPerS: 5.2, reference: 'anr', soapResponse: 'film-blown-away' }
 };
 /** Proved tight in spring, and leaking again: a coupling and a gun that hangs open. */
 const AGAIN = [20, 24];
@@ -107,7 +107,7 @@ const NEW: readonly Found[] = [
 		at: [66.4, 30.2],
 		part: 'hose',
 		place: 'Wrapper, film carriage, hose rubs on the frame',
-		evidence: { kind: 'meter', flowLPerS: 1.4, reference: 'anr' }
+		evidence: { kind: 'meter', flowLPerS: 1.4, reference: 'anr', soapResponse: 'film-blown-away' }
 	}
 ];
 

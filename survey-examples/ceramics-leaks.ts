@@ -37,8 +37,19 @@ const ring = (threadDiameterMm: number, gapMm: number): Evidence => ({
 	gapMm,
 	edge: 'unknown'
 });
-const bag = (volumeL: number, seconds: number): Evidence => ({ kind: 'bag', volumeL, seconds });
-const meter = (flowLPerS: number): Evidence => ({ kind: 'meter', flowLPerS, reference: 'anr' });
+/** The soap was looked at first, then the flow was measured. */
+const bag = (volumeL: number, seconds: number, soapResponse: SoapResponseId): Evidence => ({
+	kind: 'bag',
+	volumeL,
+	seconds,
+	soapResponse
+});
+const meter = (flowLPerS: number, soapResponse?: SoapResponseId): Evidence => ({
+	kind: 'meter',
+	flowLPerS,
+	reference: 'anr',
+	...(soapResponse && { soapResponse })
+});
 
 /** In the order of the walk; the tag is the place in this list, from 1. */
 export const FOUND: readonly Found[] = [
@@ -109,7 +120,7 @@ export const FOUND: readonly Found[] = [
 		at: [8, 16.9],
 		part: 'pump-joint',
 		place: 'Pump P2, centre block, exhaust side',
-		evidence: meter(2.6)
+		evidence: meter(2.6, 'film-blown-away')
 	},
 	{
 		section: 'slip',
@@ -213,7 +224,7 @@ export const FOUND: readonly Found[] = [
 		at: [34.9, 20.5],
 		part: 'filter-bowl',
 		place: 'Press 5, air set, filter bowl drain',
-		evidence: bag(10, 14)
+		evidence: bag(10, 14, 'film-tears')
 	},
 	{
 		section: 'presses',
@@ -250,7 +261,7 @@ export const FOUND: readonly Found[] = [
 		at: [28.6, 40.5],
 		part: 'pump-joint',
 		place: 'Pump P3, air valve cover',
-		evidence: bag(20, 11)
+		evidence: bag(20, 11, 'film-blown-away')
 	},
 	{
 		section: 'glaze',

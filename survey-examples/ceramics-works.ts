@@ -216,7 +216,12 @@ function setRight(log: Log): void {
 		roundId: ROUND.id,
 		sighting: {
 			state: 'leaking',
-			evidence: { kind: 'meter', flowLPerS: 4.9, reference: 'anr' },
+			evidence: {
+				kind: 'meter',
+				flowLPerS: 4.9,
+				reference: 'anr',
+				soapResponse: 'film-blown-away'
+			},
 			seenAt: '2026-04-15T12:50:00+02:00',
 			seenBy: AUDITOR
 		}
