@@ -28,8 +28,12 @@ export type LoggerReply =
 	| { readonly kind: 'refused'; readonly refusal: Refusal };
 
 const SAMPLE_BYTES = 1 << 18;
-/** Of a file of any size, so much is in memory at a time. */
-const PIECE_BYTES = 1 << 20;
+/** Of a file of any size, so much is read at a time: small enough that what is done with goes at once. */
+const PIECE_BYTES = 96 << 10;
+/** The page is told so often how far the reading is. */
+const TOLD_EVERY_PIECES = 8;
+/** Rows differ in length: room for a few more than the first of them let expect. */
+const ROOM = 1.03;
 const STRETCHES = 700;
 
 let series: Series | undefined;
@@ -55,12 +59,19 @@ async function readRows(file: File, choice: LoggerChoice): Promise<Result<Logger
 	if (!first.ok) return first;
 	const decoder = new TextDecoder(encodingOf(first.value));
 	const reader = new RowReader(choice);
-	for (let from = 0; from < file.size; from += PIECE_BYTES) {
-		const bytes = await bytesOf(file, from, from + PIECE_BYTES);
+	const piece = (from: number) => bytesOf(file, from, from + PIECE_BYTES);
+	let coming = piece(0);
+	for (let at = 0; at * PIECE_BYTES < file.size; at++) {
+		const from = at * PIECE_BYTES;
+		const bytes = await coming;
 		if (!bytes.ok) return bytes;
+		// The next one is on its way while this one is read.
+		coming = piece(from + PIECE_BYTES);
 		const pushed = reader.push(decoder.decode(bytes.value, { stream: true }));
 		if (!pushed.ok) return pushed;
-		tell({ kind: 'progress', share: from / file.size, rows: reader.rows });
+		if (at === 0) reader.expect((ROOM * reader.rows * file.size) / bytes.value.length);
+		if (at % TOLD_EVERY_PIECES === 0)
+			tell({ kind: 'progress', share: from / file.size, rows: reader.rows });
 	}
 	return reader.finish();
 }

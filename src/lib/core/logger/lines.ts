@@ -17,16 +17,17 @@ export class LineCutter {
 	/** @returns `logger-not-text`, `logger-line-too-long`, or what the taker of lines refuses */
 	push(piece: string): Result<true> {
 		const binary = piece.includes('\0');
-		const text = this.#rest + piece;
-		this.#end ??= text.includes('\n') ? '\n' : text.includes('\r') ? '\r' : undefined;
+		this.#end ??= piece.includes('\n') ? '\n' : piece.includes('\r') ? '\r' : undefined;
 		const end = this.#end;
 		let from = 0;
-		for (let at = end ? text.indexOf(end) : -1; at >= 0; at = text.indexOf(end ?? '\n', from)) {
-			const refusal = this.#line(text.slice(from, at), binary);
+		for (let at = end ? piece.indexOf(end) : -1; at >= 0; at = piece.indexOf(end ?? '\n', from)) {
+			// Only the first line is put together: joined with the rest, all of the piece would be copied.
+			const refusal = this.#line(this.#rest + piece.slice(from, at), binary);
 			if (refusal) return { ok: false, error: refusal };
+			this.#rest = '';
 			from = at + 1;
 		}
-		this.#rest = text.slice(from);
+		this.#rest += piece.slice(from);
 		if (binary) return refuse('logger-not-text', { line: this.#number + 1 });
 		return this.#rest.length > LONGEST_LINE
 			? refuse('logger-line-too-long', { line: this.#number + 1, most: LONGEST_LINE })

@@ -85,6 +85,11 @@ export class RowReader {
 	}
 
 	/** @returns the first line that cannot be understood, and why */
+	/** Makes room for so many rows, where that can be told beforehand. */
+	expect(rows: number): void {
+		this.#rows.reserve(Math.min(Math.ceil(rows), MOST_ROWS));
+	}
+
 	push(piece: string): Result<true> {
 		return this.#cutter.push(piece);
 	}

@@ -16,12 +16,15 @@ export class SeriesBuilder {
 		return this.#length;
 	}
 
+	/** Makes room for so many rows at once: what grows step by step is copied at every step. */
+	reserve(rows: number): void {
+		if (rows <= this.#times.length) return;
+		this.#times = grown(this.#times, rows);
+		this.#values = grown(this.#values, rows);
+	}
+
 	add(time: number, value: number): void {
-		if (this.#length === this.#times.length) {
-			const room = Math.ceil(this.#length * 1.5);
-			this.#times = grown(this.#times, room);
-			this.#values = grown(this.#values, room);
-		}
+		if (this.#length === this.#times.length) this.reserve(Math.ceil(this.#length * 1.5));
 		this.#times[this.#length] = time;
 		this.#values[this.#length] = value;
 		this.#length += 1;
