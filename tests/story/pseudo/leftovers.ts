@@ -14,7 +14,8 @@ const OF_NO_LANGUAGE = [
 	'psi',
 	'cfm',
 	'min',
-	'dm'
+	'dm',
+	'EUR'
 ];
 
 /** Every text that somebody entered into a demo site: longest first, so that none hides a part of another. */

@@ -1,5 +1,6 @@
 import type { YearFigures } from '#lib/core/weigh/what-if.ts';
 import type { Format } from '#lib/words/format.ts';
+import { signed } from '#lib/words/signed.ts';
 import { weigh } from '#lib/words/weigh.ts';
 
 /** One figure of today beside the same with what is tried. */
@@ -50,5 +51,5 @@ function changeText(
 	if (from === undefined || to === undefined) return '–';
 	const change = to - from;
 	if (Math.abs(change) <= ROUNDING * Math.abs(from)) return weigh.trial.unchanged;
-	return `${change < 0 ? '−' : '+'}${write(Math.abs(change))}`;
+	return signed(change, write);
 }

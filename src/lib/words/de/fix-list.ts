@@ -85,7 +85,7 @@ export const fixList: Catalogue['fixList'] = {
 	under: (sum) => `unter ${sum}`,
 	cautionsHere: 'Sicherheitshinweise hier',
 	jobsOf: (group) => `Arbeiten: ${group}`,
-	tag: 'Anhänger',
+	tag: 'Nr.',
 	whatAndWhere: 'Was und wo',
 	cost: 'Kosten im Jahr',
 	spot: (tag, plan) => `Wo Anhänger ${tag} auf dem Plan ${plan} ist`,

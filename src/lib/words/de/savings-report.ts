@@ -37,7 +37,6 @@ export const savingsReport: Catalogue['savingsReport'] = {
 	strength: 'Stärke',
 	aYear: 'Im Jahr',
 	interval: '90-%-Bereich',
-	onWhat: 'Worauf gestützt',
 	within: (range) => `90 %: ${range}`,
 	withInterval: (range) => `90-%-Bereich ${range}`,
 	notMeasured: 'Nicht gemessen',

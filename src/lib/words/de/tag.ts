@@ -3,7 +3,7 @@ import type { Catalogue } from '../catalogue.ts';
 export const tag: Catalogue['tag'] = {
 	find: 'Nach Anhänger suchen',
 	number: 'Nummer auf dem Anhänger',
-	open: { leak: 'Leckage öffnen', job: 'Auftrag öffnen' },
+	open: { leak: 'Leckage öffnen', job: 'Arbeit öffnen' },
 	scan: 'Anhänger scannen',
 	stop: 'Kamera aus',
 	camera: 'Was die Kamera sieht',

@@ -41,7 +41,6 @@ export const savingsReport = {
 	strength: 'Strength',
 	aYear: 'A year',
 	interval: '90 % interval',
-	onWhat: 'On what',
 	within: (range: string) => `90 %: ${range}`,
 	withInterval: (range: string) => `90 % interval ${range}`,
 	notMeasured: 'Not measured',
