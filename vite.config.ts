@@ -98,8 +98,6 @@ export default defineConfig({
 					globalSetup: ['tests/story/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000,
-					// A browser on a busy machine may miss a beat: a story that fails is told once more.
-					retry: 1,
 					fileParallelism: false
 				}
 			},
@@ -112,8 +110,6 @@ export default defineConfig({
 					globalSetup: ['tests/faults/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000,
-					// A browser on a busy machine may miss a beat: a story that fails is told once more.
-					retry: 1,
 					fileParallelism: false
 				}
 			}

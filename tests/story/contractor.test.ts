@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { answered } from '../../src/cli/captured-run.ts';
+import { createFormat } from '#lib/words/format.ts';
 import { readPdf } from '../report/read-pdf.ts';
 import {
 	breaches,
@@ -109,6 +111,20 @@ test('a second round on a phone: start, soap again, take back, open for sizing, 
 	// Two of them were soaped tight in spring, and stand so until they are looked at again.
 	expect(text).toMatch(/Mended and tight: 3\b/);
 	expect(text).toContain('Leak 33');
+
+	// Three strengths: the report says what a script makes of the file that is handed over with it.
+	const filing = page.waitForEvent('download');
+	await page.getByRole('button', { name: 'To file' }).click();
+	const handed = new Uint8Array(await readFile(await (await filing).path()));
+	type Saved = { readonly costPerYear: number };
+	const { terms } = await answered<{ terms: { claimed: Saved; held: Saved } }>(
+		['compare', 'handed.zip'],
+		{ 'handed.zip': handed }
+	);
+	const units = { pressure: 'bar', flow: 'L/s', length: 'mm' } as const;
+	const euros = createFormat({ locale: 'en-GB', currency: 'EUR', units });
+	for (const { costPerYear } of [terms.claimed, terms.held])
+		expect(pages[0]).toContain(euros.money(Math.round(costPerYear * 100)));
 	await context.close();
 });
 
