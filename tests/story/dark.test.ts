@@ -10,6 +10,9 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+/** What the dark look can break; all other rules hold in the light one. */
+const COLOURS = ['color-contrast', 'link-in-text-block'];
+
 const PLACES = ['Set up', 'Walk', 'Weigh', 'Mend', 'Prove'] as const;
 
 const paper = (page: Page) =>
@@ -25,14 +28,14 @@ test.for([
 	expect((await paper(page))[0]).toBeGreaterThan(200);
 	await page.getByRole('button', { name: 'Dark, for the office' }).click();
 	expect((await paper(page))[0]).toBeLessThan(60);
-	expect(await breaches(page)).toEqual([]);
+	expect(await breaches(page, COLOURS)).toEqual([]);
 	await picture(page, `dark-first-${name}`);
 	await openDemo(page, appUrl);
 	for (const place of PLACES) {
 		await goTo(page, place);
 		await page.getByRole('main').getByRole('heading').first().waitFor();
 		expect((await paper(page))[0]).toBeLessThan(60);
-		expect(await breaches(page)).toEqual([]);
+		expect(await breaches(page, COLOURS)).toEqual([]);
 		await picture(page, `dark-${place.toLowerCase().replace(' ', '-')}-${name}`);
 	}
 	// Paper is white whatever the screen is.

@@ -50,6 +50,10 @@ const WORDS: Readonly<Record<CheckId, Write>> = {
 	'section-valve-missing': (check) => ({ sentence: doubts.valveMissing(named(check)), fixes: [] }),
 	'leak-size-missing': (check) => ({ sentence: doubts.sizeMissing(tagOf(check)), fixes: [] }),
 	'leak-section-missing': (check) => ({ sentence: doubts.sectionMissing(tagOf(check)), fixes: [] }),
+	'leak-outside-section': (check) => ({
+		sentence: doubts.outsideSection(tagOf(check), named(check)),
+		fixes: check.fixes.map(() => doubts.putOn(String(check.detail['here'])))
+	}),
 	'leak-pressure-missing': (check) => ({
 		sentence: doubts.pressureMissing(tagOf(check)),
 		fixes: []

@@ -116,10 +116,10 @@ export function createFormat(settings: FormatSettings) {
 				numberFormat({ style: 'percent', maximumFractionDigits: fractionDigits }).format(share)
 			),
 
-		/** Yearly sums: whole units of money from ten on, else to the cent. */
+		/** Yearly sums: whole units of money from ten on and for none, else to the cent. */
 		money: (minor: number) => {
 			const major = minor / 10 ** decimals;
-			return minus((Math.abs(major) >= 10 ? note : coin).format(major));
+			return minus((Math.abs(major) >= 10 || major === 0 ? note : coin).format(major));
 		},
 		/** To the last minor unit, for prices and for sums that must add up. */
 		moneyExact: (minor: number) => minus(coin.format(minor / 10 ** decimals)),

@@ -36,8 +36,11 @@ export function paybackSentence(
 	return `${paid} ${missing(lacking, format.count(lacking), format.count(spent.repairs))}`;
 }
 
+/** Below so many days a time is said as that. */
+const DAYS = 3;
+
 /**
- * A time in months below two years, else in years.
+ * A time in months below two years, else in years; a very short one as such.
  * @param options from how many months on it is said in years; and whether it stands after “in”
  */
 export function timeText(
@@ -46,6 +49,7 @@ export function timeText(
 	{ longestMonths = 24, within = false } = {}
 ): string {
 	const words = proof.payback;
+	if (years * 365 < DAYS) return within ? words.inDays : words.days;
 	const inMonths = years * 12 < longestMonths;
 	const count = Number((inMonths ? years * 12 : years).toPrecision(2));
 	const say = inMonths

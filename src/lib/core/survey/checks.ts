@@ -1,6 +1,8 @@
 import type { CommandBody } from './command.ts';
 import { find } from './ids.ts';
 import { leaksInOrder, nextTag, sightingIn } from './leak-state.ts';
+import { isPinnedOutside } from './pin-sections.ts';
+import { sectionAt } from './plan-geometry.ts';
 import { largeSize, likelyPressures, oddPrice, PLAUSIBLE_BAR } from './plausible.ts';
 import type { Leak, Section, Survey } from './schema.ts';
 
@@ -16,6 +18,7 @@ export type CheckId =
 	| 'section-valve-missing'
 	| 'leak-size-missing'
 	| 'leak-section-missing'
+	| 'leak-outside-section'
 	| 'leak-pressure-missing'
 	| 'leak-pressure-implausible'
 	| 'leak-size-implausible'
@@ -220,6 +223,17 @@ function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
 			detail: { tag },
 			fixes: []
 		});
+	if (section && !section.removed && isPinnedOutside(survey, leak)) {
+		const hereId = leak.planId && leak.at && sectionAt(survey, leak.planId, leak.at);
+		const here = find(survey.sections, hereId)?.name;
+		found.push({
+			...at,
+			id: 'leak-outside-section',
+			severity: 'doubt',
+			detail: { tag, name: section.name, ...(here !== undefined && { here }) },
+			fixes: hereId ? [{ kind: 'set-leak', leakId: leak.id, changes: { sectionId: hereId } }] : []
+		});
+	}
 	const plans = Object.values(survey.plans).filter(({ removed }) => !removed);
 	if (plans.length > 0 && !plans.some(({ id }) => id === leak.planId))
 		found.push({ ...at, id: 'leak-pin-missing', severity: 'doubt', detail: { tag }, fixes: [] });

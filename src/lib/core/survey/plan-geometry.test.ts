@@ -4,7 +4,6 @@ import {
 	areaM2,
 	distanceM,
 	isInside,
-	leaksWithout,
 	metresPerPixel,
 	sectionAt,
 	shiftBetween,
@@ -13,7 +12,7 @@ import {
 } from './plan-geometry.ts';
 import { newSurvey } from './new-survey.ts';
 import { replacePlan } from './replace-plan.ts';
-import type { Leak, Plan, Survey } from './schema.ts';
+import type { Plan, Survey } from './schema.ts';
 import { inPhotograph, perspectiveOf, sheetSize, type Corners } from './straighten.ts';
 
 const image = { sha256: 'a'.repeat(64), mediaType: 'image/png', widthPx: 2000, heightPx: 1000 };
@@ -92,30 +91,6 @@ describe('sections drawn on a plan', () => {
 		expect(sectionAt(survey, 'plan-1', { x: 0.4, y: 0.9 })).toBe('section-hall');
 		expect(sectionAt(survey, 'plan-1', { x: 0.8, y: 0.9 })).toBeUndefined();
 		expect(sectionAt(survey, 'plan-2', { x: 0.4, y: 0.9 })).toBeUndefined();
-	});
-
-	it('finds the leaks that were pinned before their section was drawn, and no others', () => {
-		const survey = surveyWith({
-			sections: {
-				'section-hall': { id: 'section-hall', name: 'Hall' },
-				'section-press': { id: 'section-press', name: 'Press' },
-				'section-gone': { id: 'section-gone', name: 'Gone', removed: true }
-			},
-			areas: { 'area-1': area('area-1', HALF, 'section-hall') },
-			leaks: Object.fromEntries(
-				[
-					pinned(1, 0.2),
-					pinned(2, 0.8),
-					{ ...pinned(3, 0.2), sectionId: 'section-press' },
-					{ ...pinned(4, 0.2), sectionId: 'section-gone' },
-					{ ...pinned(5, 0.2), removed: true as const },
-					{ ...pinned(6, 0.2), planId: 'plan-2' }
-				].map((leak) => [leak.id, leak])
-			)
-		});
-		const tags = leaksWithout(survey, 'plan-1', 'section-hall').map(({ tag }) => tag);
-		expect(tags).toEqual([1, 4]);
-		expect(leaksWithout(survey, 'plan-1', 'section-press')).toEqual([]);
 	});
 });
 
@@ -293,19 +268,6 @@ function close(one: { x: number; y: number }, other: { x: number; y: number }): 
 
 function area(id: string, outline: { x: number; y: number }[], sectionId: string) {
 	return { id, planId: 'plan-1', outline, use: { kind: 'section' as const, sectionId } };
-}
-
-function pinned(tag: number, x: number): Leak {
-	return {
-		id: `leak-${String(tag)}`,
-		tag,
-		planId: 'plan-1',
-		at: { x, y: 0.5 },
-		part: 'hose',
-		hazards: [],
-		sightings: {},
-		mendings: {}
-	};
 }
 
 function surveyWith(parts: Partial<Survey>): Survey {

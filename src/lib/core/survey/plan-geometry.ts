@@ -1,5 +1,5 @@
 import { refuse, ok, type Result } from '../units/result.ts';
-import type { Leak, Plan, PlanPoint, Survey } from './schema.ts';
+import type { Plan, PlanPoint, Survey } from './schema.ts';
 
 /** A place in pixels of a plan's picture, y downwards. */
 export interface Pixel {
@@ -76,16 +76,6 @@ export function sectionAt(survey: Survey, planId: string, at: PlanPoint): string
 		if (!found || size < found.size) found = { sectionId, size };
 	}
 	return found?.sectionId;
-}
-
-/** Leaks pinned where a section is drawn that stand on none yet: drawn later than they were pinned. */
-export function leaksWithout(survey: Survey, planId: string, sectionId: string): Leak[] {
-	return Object.values(survey.leaks).filter((leak) => {
-		if (leak.removed || leak.planId !== planId || !leak.at) return false;
-		const stands = leak.sectionId !== undefined && survey.sections[leak.sectionId];
-		if (stands && !stands.removed) return false;
-		return sectionAt(survey, planId, leak.at) === sectionId;
-	});
 }
 
 /** Takes places of one picture to another: x' = a·x + c·y + e, y' = b·x + d·y + f, in pixels. */

@@ -25,6 +25,9 @@ export const doubts: Catalogue['doubts'] = {
 	sizeMissing: (tag) => `Leckage ${tag} hat noch keine Größe.`,
 	sectionMissing: (tag) =>
 		`Leckage ${tag} gehört zu keinem Abschnitt, also weiß niemand, welches Ventil sie absperrt.`,
+	outsideSection: (tag, section) =>
+		`Leck ${tag} liegt außerhalb dessen, was von „${section}“ gezeichnet ist: Vielleicht sperrt es ein anderes Ventil ab.`,
+	putOn: (section) => `Es gehört zu „${section}“`,
 	pressureMissing: (tag) =>
 		`Der Druck an Leckage ${tag} ist nicht bekannt: Lesen Sie ihn ab oder tragen Sie ihn beim Abschnitt ein.`,
 	leakPressure: (pressure, tag) => `${pressure} an Leckage ${tag}?`,

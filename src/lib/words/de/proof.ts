@@ -195,6 +195,8 @@ export const proof: Catalogue['proof'] = {
 		paysIn: (spent, time, low, high) =>
 			`Die Reparaturen kosteten ${spent}. Was durch Abseifen belegt ist, macht sie in ${time} bezahlt (90 %: ${low} bis ${high}).`,
 		never: 'nie',
+		days: 'weniger als drei Tage',
+		inDays: 'weniger als drei Tagen',
 		months: (count, shown) => many(count, { one: `${shown} Monat`, other: `${shown} Monate` }),
 		years: (count, shown) => many(count, { one: `${shown} Jahr`, other: `${shown} Jahre` }),
 		inMonths: (count, shown) => many(count, { one: `${shown} Monat`, other: `${shown} Monaten` }),

@@ -23,6 +23,9 @@ export const doubts = {
 	sizeMissing: (tag: string) => `Leak ${tag} has no size yet.`,
 	sectionMissing: (tag: string) =>
 		`Leak ${tag} is not on a section, so nobody knows which valve shuts it.`,
+	outsideSection: (tag: string, section: string) =>
+		`Leak ${tag} lies outside what is drawn of “${section}”: another valve may shut it.`,
+	putOn: (section: string) => `It is on “${section}”`,
 	pressureMissing: (tag: string) =>
 		`The pressure at leak ${tag} is not known: read it, or set it for the section.`,
 	leakPressure: (pressure: string, tag: string) => `${pressure} at leak ${tag}?`,

@@ -212,6 +212,9 @@ export const proof = {
 		paysIn: (spent: string, time: string, low: string, high: string) =>
 			`Repairs cost ${spent}. What is proved by soap pays for it in ${time} (90 %: ${low} to ${high}).`,
 		never: 'never',
+		days: 'less than three days',
+		/** The same after “in”. */
+		inDays: 'less than three days',
 		months: (count: number, shown: string) =>
 			many(count, { one: `${shown} month`, other: `${shown} months` }),
 		years: (count: number, shown: string) =>
