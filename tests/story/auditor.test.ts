@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { answered } from '../../src/cli/captured-run.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { createFormat } from '#lib/words/format.ts';
