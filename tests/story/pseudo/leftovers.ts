@@ -8,6 +8,7 @@ const OF_NO_LANGUAGE = [
 	'English',
 	'Deutsch',
 	'bar',
+	'EUR',
 	'kPa',
 	'kWh',
 	'MWh',
