@@ -1,5 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import { METRO_NIGHT, METRO_START, asFile, record } from '../logger/rebuild.ts';
+import { chartsAreSound } from './charts.ts';
 import { DESK, freshProfile, goTo, launch, openDemo, picture, PHONE, saved } from './browser.ts';
 
 const appUrl = inject('appUrl');
@@ -164,4 +166,43 @@ test('[W4] where the air goes by section, by part, and by day and night', async 
 	await where.getByRole('columnheader', { name: 'Part of the week' }).waitFor();
 	await where.getByRole('rowheader', { name: /night/i }).first().waitFor();
 	await picture(page, 'day and night');
+});
+
+test('every chart has its figures as a table, is reached by keys, and tells its marks apart in black and white', async () => {
+	const context = await freshProfile(browser, { reducedMotion: 'reduce' });
+	open.push(context);
+	const page = await context.newPage();
+	await page.goto(appUrl);
+	await page
+		.locator('input[type="file"]')
+		.first()
+		.setInputFiles('survey-examples/ceramics-works-autumn.airtally.zip');
+	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	await goTo(page, 'Prove');
+	await page.getByRole('radio', { name: 'What was saved' }).check();
+	await page.getByText('The same as a table').waitFor();
+	expect((await chartsAreSound(page)).charts).toBe(1);
+	await goTo(page, 'Weigh');
+	const check = page.getByRole('region', { name: 'System check' });
+	await check.getByRole('button', { name: 'A logger’s file' }).click();
+	const night = record({
+		cycles: METRO_NIGHT,
+		start: METRO_START,
+		...{ stepS: 10, jitterS: 0, noise: 0.004, lost: 0, seed: 5 }
+	});
+	await check.locator('input[type=file]').setInputFiles({
+		name: 'night.csv',
+		mimeType: 'text/csv',
+		buffer: Buffer.from(asFile(night, 'Reservoirs'))
+	});
+	await check.getByRole('button', { name: 'Find the cycles' }).click();
+	await check.getByRole('heading', { name: '4 whole cycles' }).waitFor();
+	await page.locator('.ranked .rank small').first().waitFor({ timeout: 60_000 });
+	const weigh = await chartsAreSound(page);
+	// What to mend first, what the money buys, the recording; and the interval of each figure and row.
+	expect(weigh.charts).toBe(3);
+	expect(weigh.marks).toBeGreaterThan(30);
+	await goTo(page, 'Set up');
+	await page.locator('#place figure svg[role=img]').waitFor();
+	expect((await chartsAreSound(page)).charts).toBe(1);
 });
