@@ -48,21 +48,30 @@ export function installPackages() {
 		);
 }
 
-/** Finds a Chromium for the browser tests, or installs Debian's where that is possible. */
+/** Whether poppler's tools are here, which read the prints a second time. */
+const hasPoppler = () => run('pdftotext', ['-v'], { stdio: 'ignore' }).status === 0;
+
+/** Finds a Chromium for the browser tests and poppler's tools, or installs Debian's where that is possible. */
 export function installBrowser() {
-	if (findChromium()) return;
+	const missing = [
+		...(findChromium() ? [] : ['chromium']),
+		...(hasPoppler() ? [] : ['poppler-utils'])
+	];
+	if (missing.length === 0) return;
 	const root = process.getuid?.() === 0;
-	const apt = ['apt-get', '-y', '-qq', '-o', 'Dpkg::Use-Pty=0'];
+	const apt = ['apt-get', '-y', '-qq', '-o', 'Dpkg::Use-Pty=0', '-o', 'Acquire::http::Timeout=20'];
 	const env = { DEBIAN_FRONTEND: 'noninteractive' };
 	if (root && run(apt[0], ['--version'], { stdio: 'ignore' }).status === 0) {
-		console.error('Installing Chromium for the browser tests (once) …');
+		console.error(`Installing ${missing.join(' and ')} for the tests (once) …`);
 		run(apt[0], ['update', ...apt.slice(1)], { env });
-		run(apt[0], ['install', ...apt.slice(1), 'chromium'], { env });
+		run(apt[0], ['install', ...apt.slice(1), ...missing], { env });
 	}
 	if (!findChromium())
 		stop(
 			'The browser tests need a Chromium: install the package "chromium", or set CHROMIUM to the path of one.'
 		);
+	if (!hasPoppler())
+		console.error('Without "poppler-utils" the tests that read prints by pdftotext are left out.');
 }
 
 /** @param {string} sentence @returns {never} */

@@ -4,7 +4,8 @@ import Papa from 'papaparse';
 import readWorkbook from 'read-excel-file/node';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { readPdf } from '../report/read-pdf.ts';
+import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
+import { picturesOf, readPdf } from '../report/read-pdf.ts';
 import {
 	DESK,
 	freshProfile,
@@ -16,6 +17,7 @@ import {
 	saved,
 	overflow
 } from './browser.ts';
+import { photoWithPlace } from './photo-with-place.ts';
 
 const appUrl = inject('appUrl');
 let browser: Browser;
@@ -138,6 +140,13 @@ test('a tag leads to its job by number or by its code; one of elsewhere is told 
 	).toBe(true);
 	await job.getByRole('link', { name: 'Leak 12 on Walk' }).click();
 	await page.getByRole('heading', { name: 'Leak 12' }).waitFor();
+	await goTo(page, 'Weigh');
+	await goTo(page, 'Walk');
+	await page.getByText('Find by tag').click();
+	await page.getByLabel('Number on the tag').fill('007');
+	await picture(page, 'a tag sought on walk');
+	await page.getByRole('button', { name: 'Open the leak' }).click();
+	await page.getByRole('heading', { name: 'Leak 7' }).waitFor();
 });
 
 test('what a job took is written down and comes back after a restart', async () => {
@@ -155,6 +164,38 @@ test('what a job took is written down and comes back after a restart', async () 
 	const minutes = again.getByLabel('Minutes');
 	await expect.poll(() => minutes.inputValue(), { timeout: 30_000 }).toBe('18');
 	expect(await again.getByLabel('Part used').inputValue()).toBe('Elbow 1/2 in');
+});
+
+test('a photo taken of a mending goes into the survey file and beside its job in print', async () => {
+	const page = await onMend(PHONE);
+	const job = page.getByRole('article').first();
+	const tag = Number(/Tag (\d+)/.exec(await job.innerText())?.[1]);
+	await job.getByRole('heading').click();
+	await job
+		.locator('input[type="file"]')
+		.first()
+		.setInputFiles(await photoWithPlace(page));
+	await job.getByAltText(/of the mending/).waitFor();
+	await job.getByLabel('Mended', { exact: true }).check();
+	await saved(page);
+
+	const file = await readSurveyFile(await downloadOf(page, 'To file'));
+	if (!file.ok) throw new Error(file.error.code);
+	const { survey, blobs } = file.value;
+	const leak = Object.values(survey.leaks).find((each) => each.tag === tag);
+	const photo = Object.values(leak?.photos ?? {}).find(({ of }) => of === 'mending');
+	const kept = blobs.find(({ sha256 }) => sha256 === photo?.image.sha256);
+	expect(kept?.bytes.length).toBeGreaterThan(1000);
+
+	await page.getByRole('button', { name: 'Print the fix list (PDF)' }).click();
+	const pictures = await picturesOf(await downloadOf(page, 'Save the PDF'));
+	// Twice as high as it is wide, red above and blue below, as it was taken.
+	const shown = pictures.filter(({ width, height }) => height === 2 * width);
+	const [red, , blue] = shown[0]?.colourAt(0.5, 0.2) ?? [];
+	expect(red).toBeGreaterThan(150);
+	expect(blue).toBeLessThan(100);
+	expect(shown[0]?.colourAt(0.5, 0.8)[2]).toBeGreaterThan(150);
+	expect(shown).toHaveLength(1);
 });
 
 describe.each([

@@ -78,5 +78,6 @@ describe('the list of work in the hand', () => {
 		await saved(page);
 		await page.getByRole('link', { name: 'As a page to print or read aloud' }).click();
 		await page.getByText('Could not: Examiner comes on Tuesday').waitFor();
+		await picture(page, 'fix list page with the compressor room');
 	});
 });

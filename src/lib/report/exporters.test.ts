@@ -61,6 +61,7 @@ const readers: Record<ExportKind, Reader> = {
 /** All but the CSV, whose columns keep their names whoever reads it. */
 const speaksToReader = (kind: ExportKind) => kind !== 'csv';
 
+const handed = (kind: ExportKind) => readers[kind].takes ?? (() => true);
 const count = (whole: string, part: string) => whole.split(part).length - 1;
 
 const KINDS = Object.keys(FIX_LIST_EXPORTERS) as ExportKind[];
@@ -96,6 +97,21 @@ describe.each(CASES)(
 			expect(inEnglish.length > 0).toBe(language === 'en');
 			if (language !== 'en' && speaksToReader(kind))
 				expect(leftoverEnglish(found, JSON.stringify(survey))).toEqual([]);
+		});
+
+		it('[C1] [C29] of a site with findings in the compressor room and no leak carries theirs', async () => {
+			const model = sampleModel(withRoom(sampleSurvey(0)), locale);
+			const rows = model.groups.flatMap((group) => group.rows).filter(handed(kind));
+			const built = await FIX_LIST_EXPORTERS[kind].build(model, settingsIn(locale));
+			if (!built.ok) throw new Error(built.error.code);
+			const found = plain(await readers[kind].read(built.value));
+			expect(model.groups).toHaveLength(1);
+			for (const { place, action, cautions } of rows) {
+				expect(found).toContain(plain(place));
+				expect(found).toContain(plain(action));
+				for (const { text: caution } of cautions) expect(found).toContain(plain(caution));
+			}
+			if (!['tags', 'calendar'].includes(kind)) expect(rows).toHaveLength(8);
 		});
 
 		it('names its file, its ending and kind', () => {

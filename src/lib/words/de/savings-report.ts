@@ -19,7 +19,6 @@ export const savingsReport: Catalogue['savingsReport'] = {
 
 	makePdf: 'PDF erstellen',
 	savePdf: 'PDF sichern',
-	stop: 'Abbrechen',
 	pdfReady: 'Das PDF ist fertig.',
 	noGlyphs: (characters) => `Es kann ${characters} nicht darstellen: Dort stehen leere Kästchen.`,
 	noPictures: (tags) =>

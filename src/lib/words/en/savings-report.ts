@@ -22,7 +22,6 @@ export const savingsReport = {
 
 	makePdf: 'Make the PDF',
 	savePdf: 'Save the PDF',
-	stop: 'Stop',
 	pdfReady: 'The PDF is ready.',
 	noGlyphs: (characters: string) => `It cannot show ${characters}: empty boxes stand there.`,
 	noPictures: (tags: string) =>
