@@ -206,6 +206,14 @@ describe.each([
 		const page = await onMend(viewport);
 		await page.getByRole('link', { name: 'As a page to print or read aloud' }).click();
 		await page.getByRole('heading', { level: 1, name: /^Fix list/ }).waitFor();
+		await page
+			.getByText(/90 % interval/)
+			.first()
+			.waitFor();
+		await page
+			.getByRole('img', { name: /^Photo of tag/ })
+			.first()
+			.waitFor();
 		expect(await overflow(page)).toBeLessThanOrEqual(0);
 		await picture(page, `fix list page ${where}`);
 		const { pages } = await readPdf(new Uint8Array(await page.pdf({ format: 'A4' })));

@@ -89,6 +89,8 @@ export const fixList: Catalogue['fixList'] = {
 	whatAndWhere: 'Was und wo',
 	cost: 'Kosten im Jahr',
 	spot: (tag, plan) => `Wo Anhänger ${tag} auf dem Plan ${plan} ist`,
+	photoOfTag: (tag) => `Foto zu Anhänger ${tag}`,
+	drawingPhotos: 'Fotos werden gezeichnet',
 	thisPage: 'Diese Seite',
 	back: 'Zurück zu Beheben',
 	printPage: 'Diese Seite drucken',

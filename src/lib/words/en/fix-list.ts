@@ -94,6 +94,8 @@ export const fixList = {
 	whatAndWhere: 'What and where',
 	cost: 'Cost a year',
 	spot: (tag: string, plan: string) => `Where tag ${tag} is on the plan ${plan}`,
+	photoOfTag: (tag: string) => `Photo of tag ${tag}`,
+	drawingPhotos: 'Drawing the photos',
 	thisPage: 'This page',
 	back: 'Back to Mend',
 	printPage: 'Print this page',

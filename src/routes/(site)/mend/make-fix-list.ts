@@ -28,7 +28,7 @@ interface Source {
 }
 
 /** How long the longer side of a picture beside a job is: 22 mm at some 300 dots to the inch. */
-const PHOTO_PX = 260;
+export const PHOTO_PX = 260;
 
 /**
  * Makes the fix list or its tags as a PDF, beside the page. What prints is loaded when it is first wanted.
