@@ -29,7 +29,7 @@ const SIDE_LIMIT = 16_384;
  */
 export async function openPlanToPrint(
 	plan: Plan,
-	bytesOf: (sha256: string) => Promise<Uint8Array<ArrayBuffer> | undefined>
+	bytesOf: (sha256: string) => Promise<Uint8Array | undefined>
 ): Promise<Result<PlanToPrint>> {
 	const { original, ...shown } = plan;
 	const bytes = await bytesOf((original ?? plan.image).sha256);
@@ -139,8 +139,8 @@ export async function cutSmall(
 
 /** Packs a picture as a JPEG and lets go of it. */
 async function packed(picture: ImageBitmap): Promise<Result<Uint8Array<ArrayBuffer>>> {
+	const canvas = new OffscreenCanvas(picture.width, picture.height);
 	try {
-		const canvas = new OffscreenCanvas(picture.width, picture.height);
 		canvas.getContext('bitmaprenderer')?.transferFromImageBitmap(picture);
 		const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: QUALITY });
 		return ok(new Uint8Array(await blob.arrayBuffer()));
@@ -148,5 +148,7 @@ async function packed(picture: ImageBitmap): Promise<Result<Uint8Array<ArrayBuff
 		return refuse('image-not-decoded');
 	} finally {
 		picture.close();
+		// A sheet takes some tens of megabytes: not only when somebody tidies up.
+		canvas.width = canvas.height = 0;
 	}
 }

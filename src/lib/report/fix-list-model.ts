@@ -12,6 +12,7 @@ import {
 	type FixJob,
 	type FixListOrder
 } from '../core/mend/fix-list.ts';
+import { partsMinor } from '../core/mend/plan/planned-parts.ts';
 import { windowsInOrder } from '../core/mend/plan/windows.ts';
 import { roomFindings } from '../core/mend/room-findings.ts';
 import { priorities, type Priority } from '../core/mend/priority.ts';
@@ -24,6 +25,7 @@ import { ACTION_WORDS, METHOD_WORDS, STATE_WORDS } from '../words/actions.ts';
 import { cautionText } from '../words/cautions.ts';
 import { documentLanguage } from '../words/document-language.ts';
 import { fixList as words } from '../words/fix-list.ts';
+import { SKILL_WORDS } from '../words/planning.ts';
 import { HAZARD_WORDS, PART_WORDS } from '../words/parts.ts';
 import { refusalSentence } from '../words/refusals.ts';
 import { supplyWarningSentence } from '../words/supply-warnings.ts';
@@ -176,6 +178,9 @@ function jobRow(survey: Survey, job: FixJob, priority: Priority, format: PrintFo
 		state: STATE_WORDS[job.state],
 		...(flag && { flag }),
 		hazards: job.hazards.map((hazard) => HAZARD_WORDS[hazard]),
+		takes: takesWords(survey, job, format),
+		...(!job.done &&
+			ticks.mendedAt !== undefined && { again: words.mendedBefore(format.date(ticks.mendedAt)) }),
 		costPerYear: cost === undefined ? '' : format.money(cost),
 		costOfWaiting: waiting === undefined ? '' : smallMoney(waiting, format),
 		...(job.unweighed && { why: refusalSentence(job.unweighed) }),
@@ -185,6 +190,16 @@ function jobRow(survey: Survey, job: FixJob, priority: Priority, format: PrintFo
 		ticks: ticksOf(job),
 		values: valuesOf(job, survey.site.currency)
 	};
+}
+
+function takesWords(survey: Survey, { leakId, work }: FixJob, format: PrintFormat): string {
+	const leak = find(survey.leaks, leakId);
+	return [
+		words.takes.minutes(format.count(work.minutes)),
+		...(leak ? [words.takes.parts(format.money(partsMinor(leak, survey)))] : []),
+		work.skillName ?? SKILL_WORDS[work.skill],
+		...(work.cureHours > 0 ? [words.takes.cure(format.hours(work.cureHours))] : [])
+	].join(' · ');
 }
 
 function jobCautions(job: FixJob): [CautionLine, ...CautionLine[]] {

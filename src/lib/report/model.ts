@@ -156,6 +156,10 @@ export interface JobRow {
 	/** Shown large where there is something to shout, e.g. "Do this first". */
 	readonly flag?: string;
 	readonly hazards: readonly string[];
+	/** Minutes, parts, cure and who does it; empty for findings of the compressor room. */
+	readonly takes: string;
+	/** That it was mended before and leaks again or still. */
+	readonly again?: string;
 	/** Empty when it could not be priced; `why` then says why. */
 	readonly costPerYear: string;
 	readonly costOfWaiting: string;
@@ -193,6 +197,14 @@ export interface ReportParts {
 		readonly parts: string;
 	}[];
 	readonly sum: string;
+}
+
+/**
+ * The boxes of a job on paper. What is still to do begins with empty ones: that a line was isolated and vented on
+ * another day says nothing of the air in it now.
+ */
+export function boxesOnPaper({ shape, ticks }: JobRow): readonly Tick[] {
+	return shape === 'done' ? ticks : ticks.map(({ label }) => ({ label, ticked: false }));
 }
 
 /** A report as plain data: every number is text already, and every sentence is whole. */

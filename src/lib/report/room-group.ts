@@ -22,6 +22,7 @@ export function roomGroup(findings: readonly RoomFinding[], format: PrintFormat)
 			valveKnown: false,
 			facts: [compressorRoom.rotaryScrews],
 			jobCount: words.toDo(format.count(open), format.count(findings.length)),
+			takes: '',
 			costPerYear: '',
 			steps: boxes('mainsLocked', 'cooled', 'vented', 'zeroProved', 'restored'),
 			cautions: roomCautions().map(line),

@@ -24,9 +24,15 @@ export function howSure(
 		stop.addEventListener('abort', () => finish(undefined), { once: true });
 		worker.onerror = () => finish(undefined);
 		worker.onmessage = ({ data }: MessageEvent<UncertaintyReply>) => {
-			if (data.kind === 'done') finish(data.result.totals);
+			if (data.kind === 'totals') finish(data.totals);
 			else if (data.kind === 'refused') finish(undefined);
 		};
-		worker.postMessage({ survey, roundId, errors: {}, options: {} } satisfies UncertaintyRequest);
+		worker.postMessage({
+			survey,
+			roundId,
+			errors: {},
+			options: {},
+			totalsOnly: true
+		} satisfies UncertaintyRequest);
 	});
 }

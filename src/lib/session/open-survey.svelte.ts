@@ -178,6 +178,11 @@ export class OpenSurvey {
 		return this.#pictures.address(sha256);
 	}
 
+	/** The bytes of a picture; nothing when they are not on this device. */
+	blob(sha256: string): Promise<StoredBlob | undefined> {
+		return this.#pictures.read(sha256);
+	}
+
 	/** The last of the log; nothing when it has to be read first. */
 	get lastChange(): Command | undefined {
 		return this.#log.sinceCheckpoint.tail.at(-1);

@@ -15,7 +15,7 @@ type Waiting = (sha256: string) => StoredBlob | undefined;
 export class SitePictures {
 	readonly #store: Pick<SurveyStore, 'readBlob'>;
 	readonly #waiting: Waiting;
-	readonly #addresses = new BlobAddresses((sha256) => this.#read(sha256));
+	readonly #addresses = new BlobAddresses((sha256) => this.read(sha256));
 
 	/** @param waiting those that are not on the disk yet */
 	constructor(store: Pick<SurveyStore, 'readBlob'>, waiting: Waiting) {
@@ -30,7 +30,7 @@ export class SitePictures {
 
 	/** What they take up here. */
 	kept(commands: readonly Command[], survey: Survey): Promise<KeptPictures> {
-		return keptPictures(commands, survey, (sha256) => this.#read(sha256));
+		return keptPictures(commands, survey, (sha256) => this.read(sha256));
 	}
 
 	/** All that commands name, for a file; those that cannot be read now are missing in it. */
@@ -52,7 +52,8 @@ export class SitePictures {
 		this.#addresses.giveBack();
 	}
 
-	#read(sha256: string): Promise<StoredBlob | undefined> {
+	/** The bytes of a picture; nothing when they are not on this device. */
+	read(sha256: string): Promise<StoredBlob | undefined> {
 		const waiting = this.#waiting(sha256);
 		if (waiting) return Promise.resolve(waiting);
 		return this.#store.readBlob(sha256).then((read) => (read.ok ? read.value : undefined));

@@ -76,6 +76,9 @@ export class Uncertainty {
 				return;
 			case 'refused':
 				this.#refuse(reply.refusal);
+				return;
+			case 'totals':
+				throw new RangeError('totals alone were not asked for');
 		}
 	}
 

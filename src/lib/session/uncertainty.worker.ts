@@ -1,6 +1,11 @@
 import { firstOrder, type FirstOrderTotals } from '#lib/core/weigh/uncertainty/first-order.ts';
 import { uncertaintyModel } from '#lib/core/weigh/uncertainty/model.ts';
-import { uncertaintyResult, type UncertaintyResult } from '#lib/core/weigh/uncertainty/result.ts';
+import {
+	totalSpreads,
+	uncertaintyResult,
+	type UncertaintyResult,
+	type UncertaintyTotals
+} from '#lib/core/weigh/uncertainty/result.ts';
 import { startRun, type RunOptions } from '#lib/core/weigh/uncertainty/run.ts';
 import type { SharedErrors } from '#lib/core/weigh/uncertainty/shared-errors.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
@@ -12,6 +17,8 @@ export interface UncertaintyRequest {
 	readonly roundId: string;
 	readonly errors: SharedErrors;
 	readonly options: RunOptions;
+	/** The totals are all that is wanted: leaks are not put in order, which takes half the time. */
+	readonly totalsOnly?: boolean;
 }
 
 export type UncertaintyReply =
@@ -21,6 +28,7 @@ export type UncertaintyReply =
 			readonly result: UncertaintyResult;
 			readonly firstOrder: FirstOrderTotals;
 	  }
+	| { readonly kind: 'totals'; readonly totals: UncertaintyTotals }
 	| { readonly kind: 'refused'; readonly refusal: Refusal };
 
 /** Leak-draws between two words of progress: some 10 ms. */
@@ -30,7 +38,7 @@ const SLICE = 200_000;
 function answer(request: UncertaintyRequest, tell: (reply: UncertaintyReply) => void): void {
 	const model = uncertaintyModel(request.survey, request.roundId, request.errors);
 	if (!model.ok) return tell({ kind: 'refused', refusal: model.error });
-	const started = startRun(model.value, request.options);
+	const started = startRun(model.value, { ...request.options, ranked: !request.totalsOnly });
 	if (!started.ok) return tell({ kind: 'refused', refusal: started.error });
 	const run = started.value;
 	const draws = Math.ceil(SLICE / Math.max(1, model.value.leakIds.length));
@@ -38,6 +46,7 @@ function answer(request: UncertaintyRequest, tell: (reply: UncertaintyReply) => 
 		run.step(Math.min(draws, 1000));
 		tell({ kind: 'progress', share: run.progress });
 	}
+	if (request.totalsOnly) return tell({ kind: 'totals', totals: totalSpreads(run) });
 	tell({ kind: 'done', result: uncertaintyResult(run), firstOrder: firstOrder(model.value) });
 }
 

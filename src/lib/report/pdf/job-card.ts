@@ -1,6 +1,6 @@
 import { STATE_WORDS } from '../../words/actions.ts';
 import { fixList as words } from '../../words/fix-list.ts';
-import type { JobRow } from '../model.ts';
+import { boxesOnPaper, type JobRow } from '../model.ts';
 import type { PlanImage } from './plan-page.ts';
 import { cautionsHeight, drawCautions, drawPin, drawRing } from './marks.ts';
 import { MARGIN, type Sheet, type TextStyle } from './sheet.ts';
@@ -71,7 +71,7 @@ export function drawJobCard(
 	sheet.rule(MARGIN + PAD, down, right - PAD, down, 0.2);
 	down += 2.4;
 	down += drawCautions(sheet, row.cautions, MARGIN + PAD, down, sheet.contentWidth - 2 * PAD) + 2;
-	drawTicks(sheet, row.ticks, MARGIN + PAD, down, boxes(sheet));
+	drawTicks(sheet, boxesOnPaper(row), MARGIN + PAD, down, boxes(sheet));
 }
 
 /** The pin, and beside it the pictures that there are. */
@@ -125,6 +125,8 @@ function middle(sheet: Sheet, row: JobRow): Line[] {
 		...(row.flag ? line(row.flag.toUpperCase(), FLAG) : []),
 		...line(row.place === '' ? words.noPlace : row.place, PLACE),
 		...line(`${row.part} — ${row.action}`, WORK),
+		...line(row.takes, WORK),
+		...line(row.again ?? '', FLAG),
 		...line(risks === '' ? '' : words.mind(risks), FLAG),
 		...line(
 			[state, row.plan === '' ? words.notOnPlan : row.plan].filter(Boolean).join(' · '),

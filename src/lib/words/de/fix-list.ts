@@ -89,6 +89,12 @@ export const fixList: Catalogue['fixList'] = {
 	whatAndWhere: 'Was und wo',
 	cost: 'Kosten im Jahr',
 	spot: (tag, plan) => `Wo Anhänger ${tag} auf dem Plan ${plan} ist`,
+	takes: {
+		minutes: (minutes) => `${minutes} min`,
+		parts: (sum) => `Teile ${sum}`,
+		cure: (hours) => `härtet ${hours} aus, Luft aus`
+	},
+	mendedBefore: (day) => `Repariert am ${day}, und noch immer undicht`,
 	photoOfTag: (tag) => `Foto zu Anhänger ${tag}`,
 	drawingPhotos: 'Fotos werden gezeichnet',
 	thisPage: 'Diese Seite',

@@ -128,7 +128,6 @@ export const mend: Catalogue['mend'] = {
 		make: { pdf: 'Reparaturliste drucken (PDF)', tags: 'Anhänger drucken (PDF)' },
 		save: { pdf: 'PDF sichern', tags: 'Anhänger sichern' },
 		share: { pdf: 'PDF teilen', tags: 'Anhänger teilen' },
-		stop: 'Abbrechen',
 		noGlyphs: (characters) =>
 			`Der Druck kann ${characters} nicht darstellen: Dort stünden leere Kästchen. Ändern Sie zuerst diese Namen, oder sichern Sie ihn, wie er ist.`,
 		noGlyphsAndMore: (characters, more) =>

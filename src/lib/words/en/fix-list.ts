@@ -94,6 +94,14 @@ export const fixList = {
 	whatAndWhere: 'What and where',
 	cost: 'Cost a year',
 	spot: (tag: string, plan: string) => `Where tag ${tag} is on the plan ${plan}`,
+	/** What a job takes. */
+	takes: {
+		minutes: (minutes: string) => `${minutes} min`,
+		parts: (sum: string) => `parts ${sum}`,
+		cure: (hours: string) => `cures ${hours}, air off`
+	},
+	/** Of a job that was taken for done once. */
+	mendedBefore: (day: string) => `Mended ${day}, and it still leaks`,
 	photoOfTag: (tag: string) => `Photo of tag ${tag}`,
 	drawingPhotos: 'Drawing the photos',
 	thisPage: 'This page',

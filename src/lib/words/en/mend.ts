@@ -134,7 +134,6 @@ export const mend = {
 		make: { pdf: 'Print the fix list (PDF)', tags: 'Print tags to hang (PDF)' },
 		save: { pdf: 'Save the PDF', tags: 'Save the tags' },
 		share: { pdf: 'Share the PDF', tags: 'Share the tags' },
-		stop: 'Stop',
 		noGlyphs: (characters: string) =>
 			`The print cannot show ${characters}: empty boxes would stand there. Change those names first, or save it as it is.`,
 		noGlyphsAndMore: (characters: string, more: number) =>

@@ -63,7 +63,8 @@ export async function cutSheets(
 	const missing: string[] = [];
 	for (const [index, page] of plans.entries()) {
 		const plan = open.survey.plans[page.planId];
-		const opened = plan && (await openPlanToPrint(plan, (sha256) => bytesOf(open, sha256)));
+		const opened =
+			plan && (await openPlanToPrint(plan, async (sha256) => (await open.blob(sha256))?.bytes));
 		if (!opened?.ok) {
 			missing.push(page.name);
 			continue;
@@ -106,13 +107,4 @@ async function cutSpots(
 		}
 	);
 	return cut.ok;
-}
-
-async function bytesOf(
-	open: OpenSurvey,
-	sha256: string
-): Promise<Uint8Array<ArrayBuffer> | undefined> {
-	const address = await open.blobUrl(sha256);
-	if (address === undefined) return undefined;
-	return new Uint8Array(await (await fetch(address)).arrayBuffer());
 }

@@ -1,7 +1,8 @@
 import type { Assessment } from '#lib/core/weigh/assessment.ts';
 import { ok, type Result } from '#lib/core/units/result.ts';
-import { planAsJpeg } from '#lib/plan/plan-jpeg.ts';
+import { smallPhoto } from '#lib/plan/small-photo.ts';
 import type { Exporter } from '#lib/report/exporters.ts';
+import type { JobPhoto } from '#lib/report/model.ts';
 import type { OpenSurvey } from '#lib/session/open-survey.svelte.ts';
 import { howSure } from '#lib/session/how-sure.ts';
 import { now } from '#lib/session/identity.ts';
@@ -26,6 +27,8 @@ interface Source {
 	readonly assessment: Assessment;
 	readonly format: Format;
 }
+
+type Image = Pick<JobPhoto, 'sha256' | 'widthPx' | 'heightPx'>;
 
 /** How long the longer side of a picture beside a job is: 22 mm at some 300 dots to the inch. */
 export const PHOTO_PX = 260;
@@ -94,7 +97,7 @@ export async function makeTable(source: Source, what: TableKind): Promise<Result
 		paper: 'a4',
 		planImages: new Map(),
 		fonts: loadPdfFonts,
-		originals: (sha256) => originalOf(source.open, sha256),
+		originals: async (sha256) => (await source.open.blob(sha256))?.bytes,
 		workOrders: { columns, priorities }
 	});
 	return bytes.ok ? ok(namedFile(source.open, bytes.value, exporters[what])) : bytes;
@@ -115,24 +118,18 @@ async function gather(source: Source) {
 	return { model, exporters, loadPdfFonts };
 }
 
-async function originalOf(open: OpenSurvey, sha256: string): Promise<Uint8Array | undefined> {
-	const address = await open.blobUrl(sha256);
-	return address === undefined
-		? undefined
-		: new Uint8Array(await (await fetch(address)).arrayBuffer());
-}
-
+/** A photo as it is drawn beside its job, with its longer side so long. */
 export async function pictureOf(
 	open: OpenSurvey,
-	image: { readonly sha256: string; readonly widthPx: number; readonly heightPx: number },
-	longestPx = Infinity
+	{ sha256, widthPx, heightPx }: Image,
+	longestPx: number
 ): Promise<Picture | undefined> {
-	const address = await open.blobUrl(image.sha256);
-	if (address === undefined) return undefined;
-	const share = Math.min(1, longestPx / Math.max(image.widthPx, image.heightPx));
-	const jpeg = await planAsJpeg(address, {
-		widthPx: Math.max(1, Math.round(image.widthPx * share)),
-		heightPx: Math.max(1, Math.round(image.heightPx * share))
+	const stored = await open.blob(sha256);
+	if (!stored) return undefined;
+	const share = Math.min(1, longestPx / Math.max(widthPx, heightPx));
+	const jpeg = await smallPhoto(new Blob([stored.bytes as Uint8Array<ArrayBuffer>]), {
+		widthPx: Math.max(1, Math.round(widthPx * share)),
+		heightPx: Math.max(1, Math.round(heightPx * share))
 	});
 	return jpeg.ok ? { bytes: jpeg.value, kind: 'JPEG' } : undefined;
 }

@@ -73,7 +73,7 @@ export function uncertaintyResult(run: UncertaintyRun): UncertaintyResult {
 		settled: run.settled,
 		topN: options.topN,
 		rankedBy: options.ranking.by,
-		totals: totals(run),
+		totals: totalSpreads(run),
 		leaks: model.leakIds.map((_, leak) => leakUncertainty(run, leak)),
 		flowDraws: {
 			all: run.drawsOf('massFlow').slice(),
@@ -83,7 +83,8 @@ export function uncertaintyResult(run: UncertaintyRun): UncertaintyResult {
 	};
 }
 
-function totals(run: UncertaintyRun): UncertaintyTotals {
+/** The spreads of the totals alone. METHOD W7. */
+export function totalSpreads(run: UncertaintyRun): UncertaintyTotals {
 	const { year, shownM3PerKg, shownPerIsoM3, kgCo2PerKwh } = run.model;
 	const flow = totalSpread(run, 'massFlow');
 	const energy = year.energyKnown ? totalSpread(run, 'energyKwh') : undefined;

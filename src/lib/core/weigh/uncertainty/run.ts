@@ -23,6 +23,8 @@ export interface RunOptions {
 	readonly topN?: number;
 	/** What leaks are ordered by; by what they waste if it is left out. */
 	readonly ranking?: Ranking;
+	/** Whether leaks are put in order at all; the totals are the same without. */
+	readonly ranked?: boolean;
 	/** Standard error of either end of an interval that is good enough, as a share of its width. */
 	readonly tolerance?: number;
 	readonly leastDraws?: number;
@@ -35,6 +37,7 @@ const STARTING: Required<RunOptions> = {
 	seed: 1,
 	topN: 10,
 	ranking: { by: 'worth', divisors: {} },
+	ranked: true,
 	tolerance: 0.01,
 	leastDraws: 2000,
 	mostDraws: MOST_DRAWS
@@ -181,7 +184,7 @@ export class UncertaintyRun {
 		}
 		year.weigh(totals, this.#weights);
 		this.#keep(flow, flowMeasured);
-		this.#countLeaks();
+		if (this.options.ranked) this.#countLeaks();
 		this.#done++;
 	}
 
