@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, CDPSession, Page } from 'playwright-core';
+import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
 import { build } from '../../../src/setup/build.mjs';
 import { DESK, freshProfile, launch } from '../../story/browser.ts';
 import { startServer, type AppServer } from '../../story/server.ts';
@@ -34,6 +34,15 @@ export class BenchBrowser {
 		const context = await freshProfile(this.#browser, { viewport, reducedMotion: 'reduce' });
 		context.setDefaultTimeout(PATIENT_MS);
 		await context.addInitScript(watchTheMainThread);
+		return this.#tabIn(context);
+	}
+
+	/** Another page with the same storage. */
+	tabOf({ page }: BenchPage): Promise<BenchPage> {
+		return this.#tabIn(page.context());
+	}
+
+	async #tabIn(context: BrowserContext): Promise<BenchPage> {
 		const page = await context.newPage();
 		return new BenchPage(page, this.#server.url, await context.newCDPSession(page), this.#browser);
 	}
