@@ -194,9 +194,10 @@ function jobRow(survey: Survey, job: FixJob, priority: Priority, format: PrintFo
 
 function takesWords(survey: Survey, { leakId, work }: FixJob, format: PrintFormat): string {
 	const leak = find(survey.leaks, leakId);
+	const parts = leak ? partsMinor(leak, survey) : 0;
 	return [
 		words.takes.minutes(format.count(work.minutes)),
-		...(leak ? [words.takes.parts(format.money(partsMinor(leak, survey)))] : []),
+		...(parts > 0 ? [words.takes.parts(format.money(parts))] : []),
 		work.skillName ?? SKILL_WORDS[work.skill],
 		...(work.cureHours > 0 ? [words.takes.cure(format.hours(work.cureHours))] : [])
 	].join(' · ');

@@ -74,15 +74,17 @@ export function drawIndexHead(sheet: Sheet, y: number): number {
 }
 
 export function indexRowHeight(sheet: Sheet, group: JobGroup): number {
-	const { name, valve, jobs } = cells(sheet, group);
-	return Math.max(name.length, valve.length, jobs.length) * sheet.lineHeight(CELL_BOLD) + 2;
+	const { name, when, valve, jobs } = cells(sheet, group);
+	const named = name.length * sheet.lineHeight(CELL_BOLD) + when.length * sheet.lineHeight(NOTE);
+	return Math.max(named, Math.max(valve.length, jobs.length) * sheet.lineHeight(CELL)) + 2;
 }
 
 export function drawIndexRow(sheet: Sheet, group: JobGroup, y: number): number {
-	const { name, valve, jobs } = cells(sheet, group);
+	const { name, when, valve, jobs } = cells(sheet, group);
 	const { valve: valveX, jobs: jobsX } = columns(sheet);
 	const right = sheet.width - MARGIN;
-	sheet.write(name, MARGIN, y, CELL_BOLD);
+	const under = y + sheet.write(name, MARGIN, y, CELL_BOLD);
+	sheet.write(when, MARGIN, under, NOTE);
 	sheet.write(valve, valveX, y, CELL);
 	sheet.write(jobs, jobsX, y, CELL);
 	sheet.write(group.costPerYear || '—', right, y, { ...CELL_BOLD, align: 'right' });
@@ -99,10 +101,8 @@ function columns(sheet: Sheet) {
 function cells(sheet: Sheet, group: JobGroup) {
 	const width = sheet.contentWidth;
 	return {
-		name: [
-			...sheet.lines(group.heading, CELL_BOLD, width * 0.28, 3),
-			...(group.window === undefined ? [] : sheet.lines(group.window, CELL, width * 0.28, 2))
-		],
+		name: sheet.lines(group.heading, CELL_BOLD, width * 0.28, 3),
+		when: group.window === undefined ? [] : sheet.lines(group.window, NOTE, width * 0.28, 2),
 		valve: sheet.lines(group.valve, CELL, width * 0.32, 3),
 		jobs: sheet.lines(group.jobCount, CELL, width * 0.17, 3)
 	};

@@ -7,7 +7,7 @@ import type { Survey } from '../../core/survey/schema.ts';
 import { cautionText } from '../../words/cautions.ts';
 import { fixList } from '../../words/fix-list.ts';
 import { speak } from '../../words/language.ts';
-import type { JobRow, ReportModel } from '../model.ts';
+import { boxesOnPaper, type JobRow, type ReportModel } from '../model.ts';
 import { readPdfFonts } from '../node-fonts.ts';
 import { buildFixListPdf } from './fix-list-pdf.ts';
 import { PAPERS, type PaperName } from './sheet.ts';
@@ -153,6 +153,28 @@ describe('what the fix list says', () => {
 		expect(model.plans[0]?.sha256).toBe(PLAN_SHA);
 		const [width = 0, height = 0] = sizes[plan] ?? [];
 		expect(width).toBeGreaterThan(height);
+	});
+
+	it('[C8] an open job begins with empty boxes, whatever was ticked another day', async () => {
+		const survey = sampleSurvey(3);
+		const [leak] = Object.values(survey.leaks);
+		if (!leak) throw new Error('the sample has no leak');
+		const tried = { isolated: true, vented: true, zeroProved: true } as const;
+		const mending = {
+			...tried,
+			mendedAt: '2026-03-09T10:00:00Z',
+			reSoaped: 'still-leaking'
+		} as const;
+		const model = sampleModel({
+			...survey,
+			leaks: { ...survey.leaks, [leak.id]: { ...leak, mendings: { 'round-1': mending } } }
+		});
+		const row = rowsOf(model).find(({ tag }) => tag === '1');
+		expect(row?.ticks.filter(({ ticked }) => ticked)).toHaveLength(4);
+		expect(row && boxesOnPaper(row).some(({ ticked }) => ticked)).toBe(false);
+		const { pages } = await print(model, 'a4');
+		expect(row && cardOf(pages, row)).toContain('Mended 9 Mar 2026, and it still leaks');
+		expect(row && cardOf(pages, row)).toContain(`${String(row.values.plannedMinutes)} min`);
 	});
 
 	it('ticks what was done, and leaves the rest to the pen', () => {
