@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { Filling } from '#lib/core/mend/plan/filling.ts';
 import { withHourMore, type PlanProblem } from '#lib/core/mend/plan/problem.ts';
 import { exactPlan, oneHourMore, quickPlan } from '#lib/session/plan-solver.ts';
+import { largeWorks } from '../arbitrary/large-works.ts';
 import { bestByTrying, planProblems } from '../arbitrary/plan-problem.ts';
 
 const LIMITS = { gap: 0, seconds: 20 };
@@ -41,6 +42,23 @@ describe('the best plan', { timeout: 120_000 }, () => {
 			{ numRuns: 100 }
 		);
 	});
+
+	// Too large to try every plan: what was found lies between greedy and the bound, and the bound near it.
+	it.each([1, 2, 3])(
+		'[P7] on large works (%i) greedy ≤ quick ≤ best ≤ bound, within 1 %',
+		(start) => {
+			const problem = largeWorks(300, 40, start);
+			const quick = quickPlan(problem);
+			const found = exactPlan(highs, problem, quick, { gap: 0.005, seconds: 4 }, () => undefined);
+			expect(quick.greedyWorthMinor).toBeLessThanOrEqual(quick.worthMinor);
+			expect(quick.worthMinor).toBeLessThanOrEqual(found.worthMinor);
+			expect(found.worthMinor).toBeLessThanOrEqual((found.boundMinor ?? NaN) + 1e-6);
+			expect(found.boundMinor).toBeLessThanOrEqual((quick.boundMinor ?? NaN) + 1e-6);
+			expect(found.boundMinor).toBeLessThanOrEqual(1.01 * found.worthMinor);
+			expect(found.worthMinor).toBeGreaterThan(1.01 * quick.greedyWorthMinor);
+			expect(new Filling(problem, found.windowOf).keepsTheRules()).toBe(true);
+		}
+	);
 
 	it('[P7] law: more minutes where windows cost nothing are never worse, nor is more money', () => {
 		fc.assert(
