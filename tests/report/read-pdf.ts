@@ -58,9 +58,9 @@ export async function picturesOf(bytes: Uint8Array): Promise<PdfPicture[]> {
 			if (operator !== OPS.paintImageXObject) continue;
 			const [name] = argsArray[index] as [string];
 			const objects = name.startsWith('g_') ? page.commonObjs : page.objs;
-			const { width, height, data } = await new Promise<Unpacked>((settle) =>
-				objects.get(name, settle)
-			);
+			const { width, height, data } = await new Promise<Unpacked>((settle) => {
+				objects.get(name, settle);
+			});
 			const channels = data.length / (width * height);
 			found.push({
 				width,

@@ -33,7 +33,9 @@ export async function openPlanToPrint(
 ): Promise<Result<PlanToPrint>> {
 	const { original, ...shown } = plan;
 	const bytes = await bytesOf((original ?? plan.image).sha256);
-	const opened = bytes ? await openPlanBytes(bytes) : refuse('image-not-decoded');
+	const opened = bytes
+		? await openPlanBytes(bytes as Uint8Array<ArrayBuffer>)
+		: refuse('image-not-decoded');
 	// What is shown prints too, only less finely.
 	if (!opened.ok) return original ? openPlanToPrint(shown, bytesOf) : opened;
 	const source = opened.value;

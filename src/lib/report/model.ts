@@ -204,7 +204,7 @@ export interface ReportParts {
  * another day says nothing of the air in it now.
  */
 export function boxesOnPaper({ shape, ticks }: JobRow): readonly Tick[] {
-	return shape === 'done' ? ticks : ticks.map(({ label }) => ({ label, ticked: false }));
+	return shape === 'done' ? ticks : ticks.map((tick) => ({ ...tick, ticked: false }));
 }
 
 /** A report as plain data: every number is text already, and every sentence is whole. */

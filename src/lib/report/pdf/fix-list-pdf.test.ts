@@ -170,11 +170,12 @@ describe('what the fix list says', () => {
 			leaks: { ...survey.leaks, [leak.id]: { ...leak, mendings: { 'round-1': mending } } }
 		});
 		const row = rowsOf(model).find(({ tag }) => tag === '1');
-		expect(row?.ticks.filter(({ ticked }) => ticked)).toHaveLength(4);
-		expect(row && boxesOnPaper(row).some(({ ticked }) => ticked)).toBe(false);
-		const { pages } = await print(model, 'a4');
-		expect(row && cardOf(pages, row)).toContain('Mended 9 Mar 2026, and it still leaks');
-		expect(row && cardOf(pages, row)).toContain(`${String(row.values.plannedMinutes)} min`);
+		if (!row) throw new Error('tag 1 is not on the list');
+		expect(row.ticks.filter(({ ticked }) => ticked)).toHaveLength(4);
+		expect(boxesOnPaper(row).some(({ ticked }) => ticked)).toBe(false);
+		const card = cardOf((await print(model, 'a4')).pages, row);
+		expect(card).toContain('Mended 9 Mar 2026, and it still leaks');
+		expect(card).toContain(`${String(row.values.plannedMinutes)} min`);
 	});
 
 	it('ticks what was done, and leaves the rest to the pen', () => {

@@ -8,28 +8,30 @@ const AT_ONCE = 12;
 /** The photos of a printed page, small enough that some hundred of them fit into a phone. */
 export class PrintedPhotos {
 	/** Addresses by SHA-256, as far as they are drawn. */
-	addresses = $state.raw<ReadonlyMap<string, string>>(new Map());
+	addresses = $state.raw<Readonly<Record<string, string>>>({});
 	/** 0 to 1. */
 	done = $state(0);
 	readonly #stop = new AbortController();
 
 	async draw(open: OpenSurvey, { groups }: ReportModel): Promise<void> {
-		const photos = new Map<string, JobPhoto>(
-			groups.flatMap(({ rows }) =>
-				rows.flatMap(({ photo }) => (photo ? [[photo.sha256, photo] as const] : []))
+		const photos: readonly JobPhoto[] = Object.values(
+			Object.fromEntries(
+				groups.flatMap(({ rows }) =>
+					rows.flatMap(({ photo }) => (photo ? [[photo.sha256, photo]] : []))
+				)
 			)
 		);
-		const drawn = new Map<string, string>();
+		const drawn: Record<string, string> = {};
 		let at = 0;
-		for (const photo of photos.values()) {
+		for (const photo of photos) {
 			const picture = await pictureOf(open, photo, PHOTO_PX);
 			if (this.#stop.signal.aborted) break;
 			if (picture) {
 				const bytes = picture.bytes as Uint8Array<ArrayBuffer>;
-				drawn.set(photo.sha256, URL.createObjectURL(new Blob([bytes], { type: 'image/jpeg' })));
+				drawn[photo.sha256] = URL.createObjectURL(new Blob([bytes], { type: 'image/jpeg' }));
 			}
 			at++;
-			if (at % AT_ONCE === 0) this.#show(drawn, at / photos.size);
+			if (at % AT_ONCE === 0) this.#show(drawn, at / photos.length);
 		}
 		this.#show(drawn, 1);
 		if (this.#stop.signal.aborted) this.#giveBack();
@@ -40,13 +42,13 @@ export class PrintedPhotos {
 		if (this.done === 1) this.#giveBack();
 	}
 
-	#show(drawn: ReadonlyMap<string, string>, done: number): void {
-		this.addresses = new Map(drawn);
+	#show(drawn: Readonly<Record<string, string>>, done: number): void {
+		this.addresses = { ...drawn };
 		this.done = done;
 	}
 
 	#giveBack(): void {
-		for (const address of this.addresses.values()) URL.revokeObjectURL(address);
-		this.addresses = new Map();
+		for (const address of Object.values(this.addresses)) URL.revokeObjectURL(address);
+		this.addresses = {};
 	}
 }
