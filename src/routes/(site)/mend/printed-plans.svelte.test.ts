@@ -91,9 +91,11 @@ async function printed({ survey, blobs }: Held, paper: PaperName): Promise<Image
 	});
 	const open = {
 		survey,
-		blobUrl: (sha256: string) => {
+		blob: async (sha256: string) => {
 			const blob = blobs.get(sha256);
-			return Promise.resolve(blob && URL.createObjectURL(blob));
+			return (
+				blob && { sha256, mediaType: blob.type, bytes: new Uint8Array(await blob.arrayBuffer()) }
+			);
 		}
 	} as Partial<OpenSurvey> as OpenSurvey;
 	const { sheets, spots, missing } = await cutPlans(
