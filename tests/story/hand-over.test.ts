@@ -196,6 +196,9 @@ test('a photo taken of a mending goes into the survey file and beside its job in
 	expect(blue).toBeLessThan(100);
 	expect(shown[0]?.colourAt(0.5, 0.8)[2]).toBeGreaterThan(150);
 	expect(shown).toHaveLength(1);
+
+	await page.getByRole('link', { name: 'As a page to print or read aloud' }).click();
+	await page.getByRole('img', { name: `Photo of tag ${tag}` }).waitFor();
 });
 
 describe.each([
@@ -208,10 +211,6 @@ describe.each([
 		await page.getByRole('heading', { level: 1, name: /^Fix list/ }).waitFor();
 		await page
 			.getByText(/90 % interval/)
-			.first()
-			.waitFor();
-		await page
-			.getByRole('img', { name: /^Photo of tag/ })
 			.first()
 			.waitFor();
 		expect(await overflow(page)).toBeLessThanOrEqual(0);

@@ -81,6 +81,10 @@ describe('a manager', () => {
 		expect(await plan.getByText(/The plan saves/).innerText()).toMatch(
 			/The plan saves €[\d,]+ in 1 year, €[\d,]+ better than taking the best job/
 		);
+		// The budget that was given, and what the parts of both stops come to.
+		await plan
+			.getByText(/^Parts €[\d,]+ of the €[\d,]+ given for them: €[\d,.]+ left\.$/)
+			.waitFor();
 		await plan.getByText('One more hour').first().waitFor({ timeout: 60_000 });
 		const [saturday, whitsun] = await plan.getByRole('article').allInnerTexts();
 		expect(saturday).toContain('Saturday stop');
@@ -94,6 +98,7 @@ describe('a manager', () => {
 		await page.getByRole('button', { name: 'Take this plan' }).click();
 		await page.getByRole('heading', { name: 'Windows, in walking order' }).waitFor();
 		await saved(page);
+		await page.getByText(/^2 windows\. Parts €[\d,]+ of the €[\d,]+/).waitFor();
 		const first = page.getByRole('region', { name: /^Saturday stop.*Compressor house$/ });
 		await first.getByText(/^Isolate, lock, vent, prove zero at the gauge/).waitFor();
 		await page.setViewportSize(PHONE);
