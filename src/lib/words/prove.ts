@@ -6,9 +6,6 @@ export const FATE_WORDS = proof.fates;
 /** The conditions that both rounds are put under, in words. */
 export const ROUTINE_WORDS = proof.routines;
 
-/** What was known of a leak at a moment, in words. */
-export const STANDING_WORDS = proof.standings;
-
 /** Whether what was found by walking and what the system shows belong together. */
 export const AGREEMENT_WORDS = proof.agreements;
 

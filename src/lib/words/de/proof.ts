@@ -20,12 +20,6 @@ export const proof: Catalogue['proof'] = {
 		demand: 'Bedarf',
 		tariff: 'Preise'
 	},
-	standings: {
-		leaking: 'Undicht',
-		claimed: 'Als behoben gemeldet',
-		tight: 'Dicht, abgeseift',
-		unknown: 'Noch nicht bekannt'
-	},
 	standingsWithin: {
 		leaking: 'undicht',
 		claimed: 'als behoben gemeldet',

@@ -26,13 +26,7 @@ export const proof = {
 		demand: 'Demand',
 		tariff: 'Prices'
 	} satisfies Record<Routine, string>,
-	standings: {
-		leaking: 'Leaking',
-		claimed: 'Said to be mended',
-		tight: 'Tight by soap',
-		unknown: 'Not known yet'
-	} satisfies Record<Standing['state'], string>,
-	/** The same within a sentence. */
+	/** What was known of a leak at a moment, within a sentence. */
 	standingsWithin: {
 		leaking: 'leaking',
 		claimed: 'said to be mended',
