@@ -1,12 +1,13 @@
-import type { Area, Plan } from '../src/lib/core/survey/schema.ts';
+import type { Area, Feed, Plan, Section } from '../src/lib/core/survey/schema.ts';
 import { SECTIONS } from './ceramics-sections.ts';
-import { GALLERY } from './gallery.ts';
-import { VALVES } from './plan-air.ts';
+import { INTO_SECTIONS, VALVES } from './plan-air.ts';
 import type { Point } from './plan-ink.ts';
 import { SHEET } from './plan.ts';
 
 export const PLAN_FILE = 'ceramics-works-plan.svg';
 export const GALLERY_FILE = 'ceramics-works-upper-floor.pdf';
+/** What the app's own import makes of that PDF; a test holds the one to the other. */
+export const GALLERY_PICTURE = 'ceramics-works-upper-floor.jpg';
 export const PLAN_ID = 'plan-ground-floor';
 const GALLERY_ID = 'plan-upper-floor';
 
@@ -40,9 +41,9 @@ export function plansOf({ ground, gallery, galleryPdf }: PlanHashes): Record<str
 			name: 'Upper floor',
 			image: {
 				sha256: gallery,
-				mediaType: 'image/svg+xml',
-				widthPx: GALLERY.widthPx,
-				heightPx: GALLERY.heightPx
+				mediaType: 'image/jpeg',
+				widthPx: 4096,
+				heightPx: 2560
 			},
 			original: {
 				sha256: galleryPdf,
@@ -93,6 +94,24 @@ const ROOMS: Readonly<Record<keyof typeof SECTIONS, readonly [Point, Point]>> = 
 };
 
 export function areas(): Record<string, Area> {
+	return {
+		...groundAreas(),
+		'area-press-gallery': {
+			id: 'area-press-gallery',
+			planId: GALLERY_ID,
+			name: 'Press hall, gallery',
+			outline: [
+				{ x: 0.09375, y: 0.15 },
+				{ x: 0.90625, y: 0.15 },
+				{ x: 0.90625, y: 0.75 },
+				{ x: 0.09375, y: 0.75 }
+			],
+			use: { kind: 'section', sectionId: SECTIONS.presses.id }
+		}
+	};
+}
+
+function groundAreas(): Record<string, Area> {
 	return Object.fromEntries(
 		Object.entries(ROOMS).map(([key, [[left, top], [right, bottom]]]): [string, Area] => {
 			const { id: sectionId } = SECTIONS[key as keyof typeof SECTIONS];
@@ -109,8 +128,21 @@ export function areas(): Record<string, Area> {
 	);
 }
 
-/** Where the isolating valve of a section is: each section's words begin with its number. */
-export function valveAt(valve: string | undefined) {
+/** Where a section's isolating valve is, and which way its air goes: its words begin with the valve's number. */
+export function valveAndWay(valve: string | undefined): Pick<Section, 'valveAt' | 'feedAt'> {
 	const found = VALVES.find(({ name }) => valve?.startsWith(`${name},`));
-	return found && { planId: PLAN_ID, at: shares(found.at) };
+	if (!found) return {};
+	const [from, to] = INTO_SECTIONS[found.name];
+	return {
+		valveAt: { planId: PLAN_ID, at: shares(found.at) },
+		feedAt: { planId: PLAN_ID, from: shares(from), to: shares(to) }
+	};
+}
+
+/** The main line starts behind V1; everything else hangs on it. */
+export function feeds(id: string): Feed[] {
+	const { compressors } = SECTIONS;
+	return id === compressors.id
+		? [{ kind: 'station' }]
+		: [{ kind: 'section', sectionId: compressors.id }];
 }

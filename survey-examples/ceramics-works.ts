@@ -3,7 +3,15 @@ import { newSurvey } from '../src/lib/core/survey/new-survey.ts';
 import type { Leak, Round, ShutdownWindow, Survey } from '../src/lib/core/survey/schema.ts';
 import type { SystemTest } from '../src/lib/core/survey/system-test-schema.ts';
 import { FOUND, type Found } from './ceramics-leaks.ts';
-import { areas, PLAN_ID, plansOf, shares, valveAt, type PlanHashes } from './ceramics-plans.ts';
+import {
+	areas,
+	feeds,
+	PLAN_ID,
+	plansOf,
+	shares,
+	valveAndWay,
+	type PlanHashes
+} from './ceramics-plans.ts';
 import { SECTIONS } from './ceramics-sections.ts';
 import { C1_CAPACITY_M3_PER_MIN, STATION } from './ceramics-station.ts';
 
@@ -118,10 +126,10 @@ function startingSurvey(hashes: PlanHashes): Survey {
 		},
 		plans: plansOf(hashes),
 		sections: Object.fromEntries(
-			Object.values(SECTIONS).map((section) => {
-				const at = valveAt(section.valve);
-				return [section.id, { ...section, ...(at && { valveAt: at }) }];
-			})
+			Object.values(SECTIONS).map((section) => [
+				section.id,
+				{ ...section, ...valveAndWay(section.valve), fedFrom: feeds(section.id) }
+			])
 		),
 		areas: areas()
 	};

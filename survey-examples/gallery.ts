@@ -2,7 +2,7 @@ import { jsPDF } from 'jspdf';
 import { INK } from './plan-ink.ts';
 
 /** The upper floor of the demo works: the gallery over the press hall. All of it is invented. */
-export const GALLERY = { widthM: 32, heightM: 20, widthPx: 2400, heightPx: 1500 } as const;
+const WIDTH_M = 32;
 /** The PDF's page, mm. */
 const PAGE = { width: 420, height: 262.5 } as const;
 
@@ -11,7 +11,7 @@ type Shape =
 	| { readonly kind: 'line'; readonly points: readonly (readonly [x: number, y: number])[] }
 	| { readonly kind: 'words'; readonly at: readonly [x: number, y: number]; readonly text: string };
 
-/** In metres on the sheet; one list for the picture and for the PDF. */
+/** In metres on the sheet. */
 const SHAPES: readonly Shape[] = [
 	{ kind: 'box', at: [3, 3, 26, 12] },
 	{ kind: 'box', at: [3, 3, 8, 12] },
@@ -60,44 +60,14 @@ const SHAPES: readonly Shape[] = [
 ];
 const LETTERS_M = 0.7;
 
-/** The picture that pins are dropped on. */
-export function gallerySvg(): string {
-	const { widthPx, heightPx, widthM } = GALLERY;
-	const px = (metres: number): number => Number(((metres * widthPx) / widthM).toFixed(1));
-	const drawn = SHAPES.map((shape) => {
-		switch (shape.kind) {
-			case 'box': {
-				const [x, y, w, h] = shape.at;
-				return `<rect x="${px(x)}" y="${px(y)}" width="${px(w)}" height="${px(h)}"/>`;
-			}
-			case 'line':
-				return `<polyline points="${shape.points.map(([x, y]) => `${px(x)},${px(y)}`).join(' ')}"/>`;
-			case 'words': {
-				const [x, y] = shape.at;
-				const style = `font-size="${px(LETTERS_M)}" fill="${INK.wall}" stroke="none"`;
-				return `<text x="${px(x)}" y="${px(y)}" ${style}>${shape.text}</text>`;
-			}
-		}
-	});
-	return [
-		`<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="${heightPx}" viewBox="0 0 ${widthPx} ${heightPx}" font-family="Helvetica, Arial, sans-serif">`,
-		`<rect width="${widthPx}" height="${heightPx}" fill="#ffffff"/>`,
-		`<g fill="none" stroke="${INK.wall}" stroke-width="6">`,
-		...drawn,
-		'</g>',
-		'</svg>',
-		''
-	].join('\n');
-}
-
-/** The same as the architect's PDF; the same bytes whenever it is made. */
+/** The architect's PDF; the same bytes whenever it is made. */
 export function galleryPdf(): Uint8Array<ArrayBuffer> {
 	const { width, height } = PAGE;
 	const pdf = new jsPDF({ unit: 'mm', format: [width, height], orientation: 'landscape' });
 	pdf.setCreationDate("D:20260302090000+00'00'");
 	pdf.setFileId('0'.repeat(32));
 	pdf.setDrawColor(INK.wall).setTextColor(INK.wall).setLineWidth(1.05);
-	const mm = (metres: number): number => (metres * width) / GALLERY.widthM;
+	const mm = (metres: number): number => (metres * width) / WIDTH_M;
 	pdf.setFont('helvetica').setFontSize((mm(LETTERS_M) * 72) / 25.4);
 	for (const shape of SHAPES) {
 		switch (shape.kind) {

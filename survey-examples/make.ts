@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
@@ -8,20 +8,21 @@ import { fold } from '../src/lib/core/survey/log.ts';
 import { writeSurveyFile, type StoredBlob } from '../src/lib/storage/file/write-survey-file.ts';
 import { autumnPictures } from './ceramics-autumn-pictures.ts';
 import { AUTUMN, ceramicsAutumnLog } from './ceramics-autumn.ts';
-import { GALLERY_FILE, PLAN_FILE } from './ceramics-plans.ts';
+import { GALLERY_FILE, GALLERY_PICTURE, PLAN_FILE } from './ceramics-plans.ts';
 import { ceramicsWorksLog, ROUND } from './ceramics-works.ts';
-import { galleryPdf, gallerySvg } from './gallery.ts';
+import { galleryPdf } from './gallery.ts';
 import { planSvg } from './plan.ts';
 
+const FOLDER = dirname(fileURLToPath(import.meta.url));
 const SURVEY_FILE = 'ceramics-works.airtally.zip';
 const AUTUMN_FILE = 'ceramics-works-autumn.airtally.zip';
 const AUTUMN_SAVED_AT = '2026-10-14T16:00:00+02:00';
 const SAVED_AT = '2026-04-28T16:00:00+02:00';
 
-/** The example files, by name. Made from the data beside this file alone: same data, same bytes. */
+/** The example files, by name. Made from the data and the one picture beside this file alone: same data, same bytes. */
 export async function makeExamples(): Promise<ReadonlyMap<string, Uint8Array>> {
 	const plan = blobOf('image/svg+xml', new TextEncoder().encode(planSvg()));
-	const gallery = blobOf('image/svg+xml', new TextEncoder().encode(gallerySvg()));
+	const gallery = blobOf('image/jpeg', new Uint8Array(readFileSync(join(FOLDER, GALLERY_PICTURE))));
 	const pdf = blobOf('application/pdf', galleryPdf());
 	const spring = ceramicsWorksLog({
 		ground: plan.sha256,
@@ -56,9 +57,8 @@ async function surveyFile(
 }
 
 if (argv[1] === fileURLToPath(import.meta.url)) {
-	const folder = dirname(fileURLToPath(import.meta.url));
 	for (const [name, bytes] of await makeExamples()) {
-		writeFileSync(join(folder, name), bytes);
+		writeFileSync(join(FOLDER, name), bytes);
 		console.log(`${name}: ${bytes.length} bytes`);
 	}
 }

@@ -62,7 +62,7 @@ export const AIR_LINES: readonly (readonly Point[])[] = [
 ];
 
 export const VALVES: readonly {
-	readonly name: string;
+	readonly name: `V${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8}`;
 	readonly at: Point;
 	readonly upright: boolean;
 	readonly nameAt: Point;
@@ -76,6 +76,44 @@ export const VALVES: readonly {
 	{ name: 'V7', at: [78, 29], upright: true, nameAt: [79.5, 28.9] },
 	{ name: 'V8', at: [20, 31.8], upright: true, nameAt: [18.5, 31.8] }
 ];
+
+/** Behind each valve: a stretch of its line, the way that the air goes. */
+export const INTO_SECTIONS: Readonly<
+	Record<(typeof VALVES)[number]['name'], readonly [from: Point, to: Point]>
+> = {
+	V1: [
+		[19.4, 28],
+		[22.6, 28]
+	],
+	V2: [
+		[20, 23],
+		[20, 19.5]
+	],
+	V3: [
+		[23, 24.2],
+		[23, 20.7]
+	],
+	V4: [
+		[22.2, 31.2],
+		[22.2, 34.7]
+	],
+	V5: [
+		[46.6, 24.2],
+		[46.6, 20.7]
+	],
+	V6: [
+		[52.6, 31.4],
+		[56.1, 31.4]
+	],
+	V7: [
+		[79.6, 31.4],
+		[83.1, 31.4]
+	],
+	V8: [
+		[20, 32.9],
+		[20, 36.2]
+	]
+};
 
 /** Where a drop comes down from a branch, and the machine that it feeds when one stands there. */
 export const DROPS: readonly { readonly at: Point; readonly to?: Point }[] = [

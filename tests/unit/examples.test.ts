@@ -58,7 +58,7 @@ describe('the ceramics works', () => {
 		});
 		expect(blobs.map(({ mediaType }) => mediaType).sort()).toEqual([
 			'application/pdf',
-			'image/svg+xml',
+			'image/jpeg',
 			'image/svg+xml'
 		]);
 	});

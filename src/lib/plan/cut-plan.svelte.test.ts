@@ -234,8 +234,8 @@ test('a photographed sheet is straightened by its corners', async () => {
 	source.close();
 	if (!cut.ok) throw new Error(cut.error.code);
 	const cross = await redMarkOf(cut.value.blobs[0]?.bytes ?? new Uint8Array(), 'image/jpeg');
-	expect(Math.abs(cross.x - 0.5)).toBeLessThan(0.01);
-	expect(Math.abs(cross.y - 0.5)).toBeLessThan(0.01);
+	expect(Math.abs(cross.x - 0.5)).toBeLessThan(0.005);
+	expect(Math.abs(cross.y - 0.5)).toBeLessThan(0.005);
 	expect(cut.value.original?.corners).toHaveLength(4);
 });
 

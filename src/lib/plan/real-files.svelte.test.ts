@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import demoPicture from '../../../survey-examples/ceramics-works-upper-floor.jpg?url';
+import demoPdf from '../../../survey-examples/ceramics-works-upper-floor.pdf?url';
 import { redMarkOf } from '../../../tests/fixtures/red-mark.ts';
 import { refusalSentence } from '#lib/words/refusals.ts';
 import { cutPlan, type Cut } from './cut-plan.ts';
@@ -17,6 +19,10 @@ const AS_IT_IS: Cut = { quarterTurns: 0, crop: WHOLE };
 async function fileOf(name: string): Promise<Uint8Array<ArrayBuffer>> {
 	const address = Object.entries(ADDRESSES).find(([path]) => path.endsWith(`/${name}`))?.[1];
 	if (address === undefined) throw new Error(`no file ${name}`);
+	return bytesAt(address);
+}
+
+async function bytesAt(address: string): Promise<Uint8Array<ArrayBuffer>> {
 	return new Uint8Array(await (await fetch(address)).arrayBuffer());
 }
 
@@ -122,6 +128,30 @@ describe('a few bytes that claim to be a huge picture', () => {
 		enlarge(new DataView(bytes.buffer));
 		expect(await refusalOf(bytes)).toBe('image-too-many-pixels');
 	});
+});
+
+test('the demo shows of its PDF what import makes of it', async () => {
+	const source = await opened(await bytesAt(demoPdf));
+	const cut = await cutPlan(source, 1, AS_IT_IS);
+	source.close();
+	if (!cut.ok) throw new Error(cut.error.code);
+	const [made] = cut.value.blobs;
+	const of = async (bytes: Uint8Array<ArrayBuffer>) => {
+		const picture = await createImageBitmap(new Blob([bytes], { type: 'image/jpeg' }));
+		const canvas = new OffscreenCanvas(picture.width, picture.height);
+		const context = canvas.getContext('2d');
+		context?.drawImage(picture, 0, 0);
+		const pixels = context?.getImageData(0, 0, picture.width, picture.height).data ?? [];
+		return { size: [picture.width, picture.height], pixels };
+	};
+	const kept = await of(await bytesAt(demoPicture));
+	const fresh = await of(made?.bytes ?? new Uint8Array());
+	expect(fresh.size).toEqual(kept.size);
+	let different = 0;
+	for (let at = 0; at < fresh.pixels.length; at += 4)
+		if (Math.abs((fresh.pixels[at] ?? 0) - (kept.pixels[at] ?? 0)) > 100) different++;
+	// Edges may fall otherwise in another Chromium; a line that is elsewhere is far more.
+	expect(different / (fresh.pixels.length / 4)).toBeLessThan(0.001);
 });
 
 /** Writes 60,000 × 60,000 into the frame header of a JPEG. */
