@@ -5,6 +5,9 @@ import { defineConfig } from 'vitest/config';
 import { chromiumArgs, findChromium } from './src/setup/chromium.mjs';
 import { versionName } from './src/setup/version.mjs';
 
+/** Stories that ask how long the page is held or what it keeps in memory: no other work beside them. */
+const ALONE = ['tests/story/big-plans.test.ts', 'tests/story/page-free.test.ts'];
+
 export default defineConfig({
 	plugins: [
 		sveltekit({
@@ -63,12 +66,15 @@ export default defineConfig({
 		]
 	},
 	test: {
+		// One group after the other; within one, as many files at once as the smallest machine has cores.
+		maxWorkers: 2,
 		projects: [
 			{
 				extends: './vite.config.ts',
 				test: {
 					name: 'unit',
 					environment: 'node',
+					sequence: { groupOrder: 0 },
 					include: ['src/**/*.test.ts', 'tests/unit/**/*.test.ts'],
 					exclude: ['src/**/*.svelte.test.ts']
 				}
@@ -77,6 +83,8 @@ export default defineConfig({
 				extends: './vite.config.ts',
 				test: {
 					name: 'component',
+					sequence: { groupOrder: 1 },
+					fileParallelism: false,
 					include: ['src/**/*.svelte.test.ts'],
 					browser: {
 						enabled: true,
@@ -95,6 +103,20 @@ export default defineConfig({
 					name: 'story',
 					environment: 'node',
 					include: ['tests/story/**/*.test.ts'],
+					exclude: ALONE,
+					sequence: { groupOrder: 2 },
+					globalSetup: ['tests/story/serve.ts'],
+					testTimeout: 90_000,
+					hookTimeout: 90_000
+				}
+			},
+			{
+				extends: './vite.config.ts',
+				test: {
+					name: 'story-alone',
+					environment: 'node',
+					include: ALONE,
+					sequence: { groupOrder: 3 },
 					globalSetup: ['tests/story/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000,
@@ -107,6 +129,7 @@ export default defineConfig({
 					name: 'faults',
 					environment: 'node',
 					include: ['tests/faults/**/*.test.ts'],
+					sequence: { groupOrder: 4 },
 					globalSetup: ['tests/faults/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000,

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { answered } from '../../src/cli/captured-run.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
@@ -16,12 +16,26 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+/** Where the plan is once it has come to rest: it gives way to what is open beside it. */
+async function atRest(plan: Locator): Promise<Box> {
+	for (;;) {
+		const before = await plan.boundingBox();
+		await plan.evaluate(
+			() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))
+		);
+		const after = await plan.boundingBox();
+		if (!before || !after) throw new Error('the plan is not on the screen');
+		if (Object.entries(after).every(([key, value]) => before[key as keyof Box] === value))
+			return after;
+	}
+}
+type Box = NonNullable<Awaited<ReturnType<Locator['boundingBox']>>>;
+
 /** Touches the plan at shares of its picture. */
 async function touch(page: Page, x: number, y: number): Promise<void> {
 	const plan = page.getByAltText(/^Floor plan/);
 	await plan.scrollIntoViewIfNeeded();
-	const box = await plan.boundingBox();
-	if (!box) throw new Error('the plan is not on the screen');
+	const box = await atRest(plan);
 	await page.touchscreen.tap(box.x + x * box.width, box.y + y * box.height);
 }
 
