@@ -74,7 +74,7 @@ export default defineConfig({
 				test: {
 					name: 'unit',
 					environment: 'node',
-					sequence: { groupOrder: 0 },
+					sequence: { groupOrder: 1 },
 					include: ['src/**/*.test.ts', 'tests/unit/**/*.test.ts'],
 					exclude: ['src/**/*.svelte.test.ts']
 				}
@@ -83,7 +83,7 @@ export default defineConfig({
 				extends: './vite.config.ts',
 				test: {
 					name: 'component',
-					sequence: { groupOrder: 1 },
+					sequence: { groupOrder: 2 },
 					fileParallelism: false,
 					include: ['src/**/*.svelte.test.ts'],
 					browser: {
@@ -104,7 +104,7 @@ export default defineConfig({
 					environment: 'node',
 					include: ['tests/story/**/*.test.ts'],
 					exclude: ALONE,
-					sequence: { groupOrder: 2 },
+					sequence: { groupOrder: 3 },
 					globalSetup: ['tests/story/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000
@@ -116,7 +116,7 @@ export default defineConfig({
 					name: 'story-alone',
 					environment: 'node',
 					include: ALONE,
-					sequence: { groupOrder: 3 },
+					sequence: { groupOrder: 4 },
 					globalSetup: ['tests/story/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000,
@@ -129,7 +129,7 @@ export default defineConfig({
 					name: 'faults',
 					environment: 'node',
 					include: ['tests/faults/**/*.test.ts'],
-					sequence: { groupOrder: 4 },
+					sequence: { groupOrder: 0 },
 					globalSetup: ['tests/faults/serve.ts'],
 					testTimeout: 90_000,
 					hookTimeout: 90_000,

@@ -1,5 +1,4 @@
 // Every check that needs no browser: format, lint, types, doors between rooms, dead code.
-import { fileURLToPath } from 'node:url';
 import { installPackages, run } from './install.mjs';
 
 /** @type {[name: string, command: string, args: string[]][]} */
@@ -18,28 +17,20 @@ const CHECKS = [
 	['dead code', 'knip', ['--no-progress']]
 ];
 
-/** Runs all checks, printing only what fails. @returns {{ passed: number, failed: number }} */
-export function check() {
-	let passed = 0;
-	let failed = 0;
-	for (const [name, command, args] of CHECKS) {
-		const started = Date.now();
-		const { status, stdout, stderr } = run(command, args, { stdio: 'pipe', encoding: 'utf8' });
-		const seconds = ((Date.now() - started) / 1000).toFixed(1);
-		if (status === 0) {
-			passed++;
-			console.log(`ok      ${name} (${seconds} s)`);
-		} else {
-			failed++;
-			console.log(`FAILED  ${name} (${seconds} s)\n${stdout}${stderr}`);
-		}
+installPackages();
+let passed = 0;
+let failed = 0;
+for (const [name, command, args] of CHECKS) {
+	const started = Date.now();
+	const { status, stdout, stderr } = run(command, args, { stdio: 'pipe', encoding: 'utf8' });
+	const seconds = ((Date.now() - started) / 1000).toFixed(1);
+	if (status === 0) {
+		passed++;
+		console.log(`ok      ${name} (${seconds} s)`);
+	} else {
+		failed++;
+		console.log(`FAILED  ${name} (${seconds} s)\n${stdout}${stderr}`);
 	}
-	return { passed, failed };
 }
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-	installPackages();
-	const { passed, failed } = check();
-	console.log(`${passed} passed, ${failed} failed`);
-	process.exit(failed === 0 ? 0 : 1);
-}
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
