@@ -132,8 +132,7 @@ export default defineConfig({
 					sequence: { groupOrder: 0 },
 					globalSetup: ['tests/faults/serve.ts'],
 					testTimeout: 90_000,
-					hookTimeout: 90_000,
-					fileParallelism: false
+					hookTimeout: 90_000
 				}
 			}
 		]
