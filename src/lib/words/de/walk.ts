@@ -56,7 +56,7 @@ export const walk: Catalogue['walk'] = {
 		oneCorner: 'Tippen Sie auf eine Ecke der Fläche, die Sie begangen haben.',
 		cornerAcross: 'Tippen Sie jetzt auf die Ecke gegenüber.',
 		about:
-			'Auch wo niemand nachgesehen hat, ist ein Ergebnis: Markieren Sie nur, was Sie begangen und dicht gefunden haben.',
+			'Auch dass irgendwo niemand nachgesehen hat, ist ein Ergebnis: Markieren Sie nur, was Sie begangen und dicht gefunden haben.',
 		whole: 'Ganzen Plan markieren',
 		area: (place) => `Fläche ${place}`,
 		removeArea: (place) => `Fläche ${place} entfernen`,
@@ -87,6 +87,10 @@ export const walk: Catalogue['walk'] = {
 		part: 'Bauteil',
 		section: 'Abschnitt',
 		sectionUnknown: 'Noch nicht bekannt',
+		sectionNew: 'Ein neuer …',
+		sectionName: 'Name des neuen Abschnitts',
+		sectionNameHint:
+			'Was ein Absperrventil absperrt. Ventil, Druck und Stunden werden unter „Einrichten“ eingetragen.',
 		pressure: 'Abgelesener Druck',
 		asOn: (tag) => `Wie an Leckage ${tag}.`,
 		drawnHere: 'Wie im Plan eingezeichnet.',
@@ -103,7 +107,7 @@ export const walk: Catalogue['walk'] = {
 		placeHint: 'So, dass auch Fremde sie finden: Maschine, Seite, Höhe.',
 		note: 'Notiz',
 		action: 'Was zu tun ist',
-		usualAction: 'Das Übliche bei diesem Bauteil, bis Sie etwas wählen.',
+		usualAction: 'Das Übliche bei diesem Bauteil, bis Sie etwas anderes wählen.',
 		atThisPlace: 'An dieser Stelle',
 		partOfTime: 'Nur zeitweise offen',
 		openFor: 'Offen für',
@@ -135,7 +139,7 @@ export const walk: Catalogue['walk'] = {
 			hole: { diameterMm: 'Durchmesser' },
 			slit: { lengthMm: 'Länge', widthMm: 'Breite' },
 			'thread-gap': { threadDiameterMm: 'Gewindedurchmesser', gapMm: 'Spalt' },
-			'bubble-growth': { bubbleDiameterMm: 'Erreichte Blase', seconds: 'Zeit' },
+			'bubble-growth': { bubbleDiameterMm: 'Blasendurchmesser', seconds: 'Zeit' },
 			bag: { volumeL: 'Volumen des Beutels', seconds: 'Füllzeit' },
 			meter: { flowLPerS: 'Abgelesener Volumenstrom' },
 			catalogue: { cDm3PerSBar: 'Pneumatischer Leitwert C', b: 'Kritisches Druckverhältnis b' }
@@ -146,11 +150,11 @@ export const walk: Catalogue['walk'] = {
 			'iso-1217': 'ISO 1217: 20 °C, 100 kPa, trocken',
 			anr: 'ANR (ISO 8778): 20 °C, 100 kPa, 65 % r. F.',
 			normal: 'Normzustand: 0 °C, 101,325 kPa',
-			site: 'So, wie die Luft hier am Standort ist'
+			site: 'Wie die Luft am Standort ist'
 		},
 		soapThere: 'Was der Schaum dort machte',
 		soapThereHint:
-			'Drei oder mehr solche Leckagen passen an, was der Schaum an diesem Standort besagt: siehe „Bewerten“.',
+			'Ab drei solchen Leckagen lässt sich anpassen, was der Schaum an diesem Standort besagt: siehe „Bewerten“.',
 		notLooked: 'Nicht angesehen'
 	}
 };

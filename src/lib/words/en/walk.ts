@@ -93,6 +93,10 @@ export const walk = {
 		part: 'Part',
 		section: 'Section',
 		sectionUnknown: 'Not known yet',
+		sectionNew: 'A new one …',
+		sectionName: 'Name of the new section',
+		sectionNameHint:
+			'What one isolating valve shuts. Its valve, pressure and hours are entered in Set up.',
 		pressure: 'Pressure read',
 		asOn: (tag: number) => `As on leak ${tag}.`,
 		drawnHere: 'As drawn on the plan.',

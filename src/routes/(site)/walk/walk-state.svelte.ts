@@ -7,6 +7,7 @@ import { newId, now } from '#lib/session/identity.ts';
 import {
 	draftAfter,
 	draftAt,
+	inSection,
 	leakOf,
 	type DraftPlace,
 	type LeakDraft
@@ -158,6 +159,18 @@ export class Walk {
 		const place = this.#lying({ planId, at });
 		const leak = this.#leakOf(draftAfter(this.last, this.#site.open.roundId, place), newId('leak'));
 		if (this.#site.open.do({ kind: 'add-leak', leak }).ok) this.said = walk.pinnedToSize(leak.tag);
+	}
+
+	/** Makes a section for a leak that is pinned, in one step with it, or for the one that is being entered. */
+	putIntoNewSection(name: string, leakId?: string): void {
+		const section = { id: newId('section'), name };
+		const added = { kind: 'add-section', section } as const;
+		const changes = { sectionId: section.id };
+		const done = this.#site.open.doAll(
+			leakId === undefined ? [added] : [added, { kind: 'set-leak', leakId, changes }]
+		);
+		if (done.ok && leakId === undefined && this.draft)
+			this.draft = { ...inSection(this.draft, section.id), carriedFrom: undefined };
 	}
 
 	/** A place with the section that is drawn there. */
