@@ -29,12 +29,11 @@ export const proof: Catalogue['proof'] = {
 	agreements: {
 		agree: 'Beide stimmen innerhalb ihrer Bereiche überein.',
 		'soap-more':
-			'Beim Begehen zeigt sich mehr Einsparung, als das System weniger verliert. Vielleicht sind neue Leckagen noch nicht gefunden, die Größen zu hoch geschätzt, oder bei der späteren Prüfung war etwas anderes offen.',
+			'Die Begehung ergibt eine größere Einsparung, als die Systemprüfung zeigt. Vielleicht sind neue Leckagen noch nicht gefunden, die Größen zu hoch geschätzt, oder bei der späteren Prüfung war etwas anderes offen.',
 		'test-more':
-			'Das System verliert um mehr weniger, als sich beim Begehen als Einsparung zeigt. Vielleicht wurden Leckagen behoben, die niemand markiert hatte, die Größen sind zu niedrig geschätzt, oder bei der früheren Prüfung war etwas offen.'
+			'Die Systemprüfung zeigt eine größere Einsparung, als die Begehung ergibt. Vielleicht wurden Leckagen behoben, die niemand markiert hatte, die Größen sind zu niedrig geschätzt, oder bei der früheren Prüfung war etwas offen.'
 	},
-	strengthsRule:
-		'Drei verschieden starke Belege derselben Einsparung. Sie werden nie zusammengezählt.',
+	strengthsRule: 'Drei Nachweisstufen derselben Einsparung. Sie werden nie zusammengezählt.',
 	strengths: {
 		claimed: 'Gemeldet',
 		proved: 'Durch Abseifen belegt',
@@ -83,8 +82,12 @@ export const proof: Catalogue['proof'] = {
 		`${notReached} nicht erreicht, ${left} noch offen, ${newLeaks} neu.`,
 	stopsAnswered: 'Beantwortete Stellen',
 	onlyLeft: 'Nur die noch offenen',
-	pinNew: 'Neue Leckage unter Begehen markieren',
+	pinNew: 'Neue Leckage unter „Begehen“ markieren',
 	allAnswered: 'Jede Stelle hat ihre Antwort.',
+	empty: 'Noch nichts zu belegen',
+	emptyAbout:
+		'Belegen heißt noch einmal hinsehen: Leckagen unter „Begehen“ markieren, beheben lassen und hier den nächsten Rundgang beginnen.',
+	goToWalk: 'Zu „Begehen“',
 	noneKnown: 'Bei Beginn dieses Rundgangs war keine Leckage bekannt.',
 	showMore: (shown) => `${shown} weitere zeigen`,
 	outcomes: { tight: 'Dicht', leaking: 'Undicht', 'not-reached': 'Nicht erreicht' },
@@ -116,7 +119,7 @@ export const proof: Catalogue['proof'] = {
 			other: `Was niemand erreicht hat, zählt weiterhin als undicht: ${shown} Leckagen.`
 		}),
 	leftOut: (tags) =>
-		`Auf beiden Seiten ausgelassen, weil sie sich nicht bewerten ließen: Leckagen ${tags}.`,
+		`In beiden Rundgängen ausgelassen, weil sie sich nicht bewerten ließen: Leckagen ${tags}.`,
 	onPlan: 'Auf dem Plan',
 	sameTitle: 'Auf gleiche Bedingungen gebracht',
 	rateTitle: 'Wie schnell es wiederkommt',
@@ -126,11 +129,11 @@ export const proof: Catalogue['proof'] = {
 	pictureNotHere: (plan) => `Das Bild von ${plan} ist nicht auf diesem Gerät.`,
 	noPlan: 'Es gibt noch keinen Plan.',
 	pinShapes:
-		'Runde Markierungen sind dicht, spitze undicht, gestrichelte wurden in diesem Rundgang nicht angesehen.',
+		'Runde Pins sind dicht, spitze undicht, gestrichelte wurden in diesem Rundgang nicht angesehen.',
 
 	adjust: {
 		about: (round) =>
-			`Beide Rundgänge stehen unter den Bedingungen von ${round}. Routinemäßige Änderungen werden nacheinander bewertet.`,
+			`Beide Rundgänge sind auf die Bedingungen von ${round} gebracht. Routinemäßige Änderungen werden nacheinander bewertet.`,
 		change: 'Änderung',
 		energy: 'Energie im Jahr',
 		money: 'Geld im Jahr',
@@ -139,12 +142,12 @@ export const proof: Catalogue['proof'] = {
 		removeThat: (what) => `Entfernen: ${what}`,
 		nothing: 'Nichts hat sich geändert, was diese Leckagen berührt.',
 		notKept: (round) =>
-			`Die Bedingungen von ${round} wurden beim Abschluss nicht festgehalten; daher gibt es nichts, wovon aus sich anpassen ließe.`,
+			`Die Bedingungen von ${round} wurden beim Abschluss nicht festgehalten; daher lässt sich von dort aus nichts anpassen.`,
 		byHand: 'Änderung von Hand hinzufügen',
 		what: 'Was sich geändert hat',
 		whatHint: 'Eine Maschine entfernt, eine Leitung hinzugefügt.',
 		reason: 'Begründung',
-		size: 'Energie, um die der Vergleichswert im Jahr steigt',
+		size: 'Energie im Jahr, die zum Ausgangswert hinzukommt',
 		sizeHint: 'Unter null, wenn der Standort weniger aufnimmt.',
 		lacking: 'Bitte füllen Sie alle drei Felder aus.',
 		add: 'Änderung hinzufügen'
@@ -156,16 +159,16 @@ export const proof: Catalogue['proof'] = {
 			`Was wiederkam und was neu undicht wurde, würde mit jedem weiteren Jahr ${more} kosten. Etwa so viel ist ein jährlicher Rundgang wert.`,
 		nextBy: (day) => `Nächster Rundgang bis ${day}`,
 		next: (by, between) =>
-			`${by} (${between}): Dann ist ein Viertel dessen, was gehalten hat, wieder verloren.`,
+			`${by} (${between}): Bis dahin ist ein Viertel der erreichten Einsparung wieder verloren.`,
 		caption:
 			'Verbindungen, die als dicht belegt waren und wieder undicht sind, je Verbindung und Jahr',
 		kind: 'Bauteil und Maßnahme',
-		back: 'Wieder',
+		back: 'Wieder undicht',
 		each: 'Im Jahr (90 %)',
 		ofWatched: (returned, watched) => `${returned} von ${watched}`,
 		perYear: (rate, low, high) => `${rate} (${low} bis ${high})`,
 		all: 'Alle',
-		none: 'Noch keine Verbindung wurde als dicht belegt und später erneut angesehen.',
+		none: 'Noch wurde keine Verbindung als dicht belegt und später erneut angesehen.',
 		noRate: (months) =>
 			`In ${months} kam nichts wieder und wurde nichts neu undicht: Es gibt noch keine Rate.`,
 		grounds: (leaks, shown, months) =>
@@ -178,16 +181,16 @@ export const proof: Catalogue['proof'] = {
 
 	payback: {
 		unknown:
-			'Was die Reparaturen gekostet haben, wurde nicht notiert; daher gibt es keine Amortisationszeit. Unter Beheben steht dafür ein Feld bei „Aufwand“.',
+			'Was die Reparaturen gekostet haben, wurde nicht notiert; daher gibt es keine Amortisationszeit. Unter „Beheben“ steht dafür ein Feld bei „Aufwand“.',
 		missing: (missing, shown, repairs) =>
 			many(missing, {
 				one: `Für 1 von ${repairs} Reparaturen sind keine Kosten notiert; es dauert also länger.`,
 				other: `Für ${shown} von ${repairs} Reparaturen sind keine Kosten notiert; es dauert also länger.`
 			}),
 		nothingProved: (spent) =>
-			`Die Reparaturen kosteten ${spent}; noch ist nichts belegt, was sie bezahlt machen würde.`,
+			`Die Reparaturen kosteten ${spent}; noch ist nichts belegt, was sie wieder einbringt.`,
 		paysIn: (spent, time, low, high) =>
-			`Die Reparaturen kosteten ${spent}. Was durch Abseifen belegt ist, macht sie in ${time} bezahlt (90 %: ${low} bis ${high}).`,
+			`Die Reparaturen kosteten ${spent}. Was durch Abseifen belegt ist, bringt das in ${time} wieder ein (90 %: ${low} bis ${high}).`,
 		never: 'nie',
 		days: 'weniger als drei Tage',
 		inDays: 'weniger als drei Tagen',

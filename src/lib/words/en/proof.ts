@@ -93,6 +93,10 @@ export const proof = {
 	onlyLeft: 'Only those left',
 	pinNew: 'Pin a new leak on Walk',
 	allAnswered: 'Every stop has its answer.',
+	empty: 'Nothing to prove yet',
+	emptyAbout:
+		'Proving is looking again: pin the leaks on Walk, have them mended, and begin the next round here.',
+	goToWalk: 'Go to Walk',
 	noneKnown: 'No leak was known when this round began.',
 	showMore: (shown: string) => `Show ${shown} more`,
 	outcomes: { tight: 'Tight', leaking: 'Leaking', 'not-reached': 'Not reached' } satisfies Record<
