@@ -2,8 +2,8 @@ import loadHighs, { type Highs } from 'highs';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Filling } from '#lib/core/mend/plan/filling.ts';
-import { withHourMore, type PlanProblem } from '#lib/core/mend/plan/problem.ts';
-import { exactPlan, oneHourMore, quickPlan } from '#lib/session/plan-solver.ts';
+import { budgetStepMinor, withHourMore, type PlanProblem } from '#lib/core/mend/plan/problem.ts';
+import { exactPlan, moreForParts, oneHourMore, quickPlan } from '#lib/session/plan-solver.ts';
 import { largeWorks } from '../arbitrary/large-works.ts';
 import { bestByTrying, planProblems } from '../arbitrary/plan-problem.ts';
 
@@ -72,6 +72,13 @@ describe('the best plan', { timeout: 120_000 }, () => {
 				expect(longer.worthMinor).toBeGreaterThanOrEqual(found.worthMinor - 0.01);
 				const { budgetMinor: _, ...anySum } = problem;
 				expect(solve(anySum).worthMinor).toBeGreaterThanOrEqual(found.worthMinor - 0.01);
+				const step = budgetStepMinor(problem);
+				const buys = moreForParts(highs, problem, found, LIMITS);
+				expect(buys?.moreMinor).toBe(step);
+				if (buys && step !== undefined) {
+					const richer = solve({ ...problem, budgetMinor: (problem.budgetMinor ?? 0) + step });
+					expect(buys.worthMinor).toBeCloseTo(Math.max(0, richer.worthMinor - found.worthMinor), 1);
+				}
 				const [first] = oneHourMore(highs, problem, found, LIMITS);
 				expect(first).toBeCloseTo(Math.max(0, longer.worthMinor - found.worthMinor), 1);
 			}),

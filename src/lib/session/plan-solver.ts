@@ -3,8 +3,8 @@ import { boundedPlan } from '#lib/core/mend/plan/bound.ts';
 import { Filling } from '#lib/core/mend/plan/filling.ts';
 import { greedyPlan } from '#lib/core/mend/plan/greedy.ts';
 import { jobName, planLp, sectionName, windowName } from '#lib/core/mend/plan/lp.ts';
-import { withHourMore, type PlanProblem } from '#lib/core/mend/plan/problem.ts';
-import { gapOf, type FoundPlan } from '#lib/core/mend/plan/proposal.ts';
+import { budgetStepMinor, withHourMore, type PlanProblem } from '#lib/core/mend/plan/problem.ts';
+import { gapOf, type BudgetBuys, type FoundPlan } from '#lib/core/mend/plan/proposal.ts';
 
 /** The solver's sums are right to about this share. */
 const ROUNDING = 1e-5;
@@ -100,14 +100,39 @@ export function oneHourMore(
 	found: FoundPlan,
 	{ gap, seconds }: SolveLimits
 ): (number | null)[] {
-	const share = seconds / Math.max(1, problem.windows.length);
-	return problem.windows.map((_, window) => {
-		const longer = withHourMore(problem, window);
-		const limits = { gap, seconds: share };
-		const best = exactPlan(highs, longer, quickPlan(longer), limits, () => undefined);
-		if (gapOf(best.worthMinor, best.boundMinor ?? Infinity) > gap + ROUNDING) return null;
-		return Math.max(0, best.worthMinor - found.worthMinor);
-	});
+	const limits = { gap, seconds: seconds / Math.max(1, problem.windows.length) };
+	return problem.windows.map((_, window) =>
+		gainOf(highs, withHourMore(problem, window), found, limits)
+	);
+}
+
+/**
+ * What half as much again for parts would buy; absent where the budget sets no limit or that could not be
+ * proved in time. METHOD P7.
+ */
+export function moreForParts(
+	highs: Highs,
+	problem: PlanProblem,
+	found: FoundPlan,
+	limits: SolveLimits
+): BudgetBuys | undefined {
+	const moreMinor = budgetStepMinor(problem);
+	if (moreMinor === undefined) return undefined;
+	const richer = { ...problem, budgetMinor: (problem.budgetMinor ?? 0) + moreMinor };
+	const worthMinor = gainOf(highs, richer, found, limits);
+	return worthMinor === null ? undefined : { moreMinor, worthMinor };
+}
+
+/** By how much the best plan of a wider problem is better; null where that could not be proved in time. */
+function gainOf(
+	highs: Highs,
+	wider: PlanProblem,
+	found: FoundPlan,
+	limits: SolveLimits
+): number | null {
+	const best = exactPlan(highs, wider, quickPlan(wider), limits, () => undefined);
+	if (gapOf(best.worthMinor, best.boundMinor ?? Infinity) > limits.gap + ROUNDING) return null;
+	return Math.max(0, best.worthMinor - found.worthMinor);
 }
 
 /** The solver's number of each name that stands in the model. */

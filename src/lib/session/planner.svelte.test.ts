@@ -40,6 +40,20 @@ describe('the planner beside the page', () => {
 		expect(planner.found?.hourBuysMinor?.[0]).toBeCloseTo(350, 3);
 	});
 
+	it('[P7] says what half as much again for parts would buy', async () => {
+		// The two best for their money cost 100 each; 100 more buys the next one, worth 350.
+		const jobs = PROBLEM.jobs.map((job, index) => ({
+			...job,
+			section: 1,
+			minutes: 10,
+			budgetMinor: index === 2 ? 150 : 100
+		}));
+		planner.start({ ...PROBLEM, jobs, budgetMinor: 200 });
+		await vi.waitFor(() => expect(planner.phase).toBe('done'), { timeout: 20_000 });
+		expect(planner.found).toMatchObject({ worthMinor: 1000, budgetBuys: { moreMinor: 100 } });
+		expect(planner.found?.budgetBuys?.worthMinor).toBeCloseTo(350, 3);
+	});
+
 	it('[P7] has a plan that keeps the rules when the solver cannot be had', async () => {
 		planner.start(PROBLEM, undefined, '/not-there.wasm');
 		await vi.waitFor(() => expect(planner.phase).toBe('done'), { timeout: 20_000 });

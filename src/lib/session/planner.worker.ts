@@ -1,7 +1,13 @@
 import loadHighs from 'highs';
 import type { PlanProblem } from '#lib/core/mend/plan/problem.ts';
 import type { FoundPlan } from '#lib/core/mend/plan/proposal.ts';
-import { exactPlan, oneHourMore, quickPlan, type SolveLimits } from './plan-solver.ts';
+import {
+	exactPlan,
+	moreForParts,
+	oneHourMore,
+	quickPlan,
+	type SolveLimits
+} from './plan-solver.ts';
 
 /** What is asked of the worker. All of it is plain data. */
 export interface PlannerRequest {
@@ -32,7 +38,8 @@ async function answer(
 		});
 		tell({ kind: 'hour-more', found });
 		const hourBuysMinor = oneHourMore(highs, problem, found, limits);
-		tell({ kind: 'done', found: { ...found, hourBuysMinor } });
+		const budgetBuys = moreForParts(highs, problem, found, limits);
+		tell({ kind: 'done', found: { ...found, hourBuysMinor, ...(budgetBuys && { budgetBuys }) } });
 	} catch {
 		tell({ kind: 'no-solver' });
 	}

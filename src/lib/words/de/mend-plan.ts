@@ -30,23 +30,23 @@ export const mendPlan: Catalogue['mendPlan'] = {
 
 	terms: {
 		budget: 'Budget für Teile',
-		budgetHint: 'Leer: was immer es braucht.',
+		budgetHint: 'Leer: ohne Grenze.',
 		horizon: 'Einsparungen zählen für',
 		years: 'Jahre',
 		horizonHint: (years) => `Ab dem ersten Abschaltfenster. Leer: ${years}, unser Startwert.`,
 		lessParts: 'Teile von der Einsparung abziehen',
-		doubt: 'Den Zweifel in jeder Schätzung mitzählen'
+		doubt: 'Unsicherheit jeder Schätzung einrechnen'
 	},
 
 	work: {
-		byAction: 'Was Reparaturen hier brauchen, nach Maßnahme',
+		byAction: 'Aufwand der Reparaturen hier, je Maßnahme',
 		ours: 'unsere Startwerte',
 		oursAgain: 'Wieder unsere Startwerte',
 		oursAgainFor: (action) => `Wieder unsere Startwerte: ${action}`,
 		time: 'Arbeit',
 		parts: 'Teile',
 		cure: 'Aushärten, Luft aus',
-		takes: (facts) => `Was es braucht: ${facts}`,
+		takes: (facts) => `Aufwand: ${facts}`,
 		partsOf: (price) => `Teile ${price}`,
 		cures: (hours) => `härtet ${hours} aus`,
 		ofAction: 'Leer: der Wert der Maßnahme.',
@@ -55,7 +55,7 @@ export const mendPlan: Catalogue['mendPlan'] = {
 		wish: 'Im Plan',
 		wishes: { worth: 'Wenn es sich lohnt', always: 'Immer im Plan', never: 'Nie im Plan' },
 		window: 'Abschaltfenster',
-		ventFirst: 'Der Abschnitt wird dafür geschlossen und entlüftet'
+		ventFirst: 'Der Abschnitt wird dafür abgesperrt und entlüftet'
 	},
 
 	make: 'Plan erstellen',
@@ -64,7 +64,7 @@ export const mendPlan: Catalogue['mendPlan'] = {
 	phases: {
 		first: 'Ein erster Plan entsteht',
 		proving: 'Der beste Plan wird gesucht',
-		'hour-more': 'Was eine Stunde mehr brächte, wird gefragt'
+		'hour-more': 'Was mehr Zeit und Geld brächten, wird ermittelt'
 	},
 	atMost: (doing, share) => `${doing}: höchstens ${share} besser`,
 	proposed: 'Vorgeschlagener Plan',
@@ -78,17 +78,21 @@ export const mendPlan: Catalogue['mendPlan'] = {
 		}),
 	savesMore: (worth, years, shown, better) =>
 		many(years, {
-			one: `Der Plan spart ${worth} in ${shown} Jahr, ${better} mehr, als nacheinander die jeweils beste Arbeit für ihre Minuten zu nehmen.`,
-			other: `Der Plan spart ${worth} in ${shown} Jahren, ${better} mehr, als nacheinander die jeweils beste Arbeit für ihre Minuten zu nehmen.`
+			one: `Der Plan spart ${worth} in ${shown} Jahr, ${better} mehr, als wenn der Reihe nach die Arbeit mit der größten Einsparung je Minute genommen würde.`,
+			other: `Der Plan spart ${worth} in ${shown} Jahren, ${better} mehr, als wenn der Reihe nach die Arbeit mit der größten Einsparung je Minute genommen würde.`
 		}),
+	moreForParts: (more, saved) =>
+		saved === undefined
+			? `${more} mehr für Teile würden nichts weiter einsparen.`
+			: `${more} mehr für Teile würden weitere ${saved} einsparen.`,
 	stillLooking: 'Ein besserer wird noch gesucht.',
 	notProved: 'Wie viel besser ein Plan sein könnte, wurde nicht bewiesen.',
 	proved: 'Bewiesen: Kein Plan spart mehr.',
 	provedWithin: (share) => `Bewiesen: Kein Plan spart über ${share} mehr.`,
 	noSolver:
-		'Der Löser konnte hier nicht laufen, daher ist dies der schnelle Plan. Er hält alle Grenzen ein.',
+		'Die Optimierung konnte hier nicht laufen, daher ist dies ein schnell erstellter Plan. Er hält alle Grenzen ein.',
 	noRoom: (tags) =>
-		`Nicht für alles, was behoben werden muss, ist Platz: Anhänger ${tags}. Geben Sie mehr Minuten oder ein weiteres Abschaltfenster an.`,
+		`Nicht alles, was behoben werden muss, passt hinein: Anhänger ${tags}. Geben Sie mehr Minuten oder ein weiteres Abschaltfenster an.`,
 	leftOut: (why, tags) => `${why}: Anhänger ${tags}`,
 
 	used: (used, all) => `${used} von ${all} belegt`,
@@ -99,5 +103,5 @@ export const mendPlan: Catalogue['mendPlan'] = {
 	buysNothing: 'bringt nichts',
 	buys: (worth) => `bringt ${worth}`,
 	nothingPays: 'Hier lohnt sich nichts.',
-	opening: (minutes) => `${minutes} zum Schließen, Entlüften und Wiederherstellen`
+	opening: (minutes) => `${minutes} zum Absperren, Entlüften und Wiederaufgeben der Luft`
 };

@@ -70,7 +70,7 @@ export const mendPlan = {
 	phases: {
 		first: 'Making a first plan',
 		proving: 'Looking for the best plan',
-		'hour-more': 'Asking what one more hour would buy'
+		'hour-more': 'Asking what more time and money would buy'
 	},
 	atMost: (doing: string, share: string) => `${doing}: at most ${share} better`,
 	proposed: 'Proposed plan',
@@ -87,6 +87,11 @@ export const mendPlan = {
 			one: `The plan saves ${worth} in ${shown} year, ${better} better than taking the best job for its minutes one by one.`,
 			other: `The plan saves ${worth} in ${shown} years, ${better} better than taking the best job for its minutes one by one.`
 		}),
+	/** What more for parts would do; nothing, where other things are short. */
+	moreForParts: (more: string, saved: string | undefined) =>
+		saved === undefined
+			? `${more} more for parts would save nothing more.`
+			: `${more} more for parts would save ${saved} more.`,
 	stillLooking: 'Still looking for a better one.',
 	notProved: 'How much better a plan could be was not proved.',
 	proved: 'Proved: no plan saves more.',

@@ -67,3 +67,11 @@ export function withHourMore(problem: PlanProblem, window: number): PlanProblem 
 		})
 	};
 }
+
+/**
+ * By how much a budget is raised to see what more of it would buy, minor units: half as much again.
+ * Absent where there is no limit, or nothing is left of it for what competes. METHOD P7.
+ */
+export function budgetStepMinor({ budgetMinor = 0 }: PlanProblem): number | undefined {
+	return budgetMinor > 0 ? Math.ceil(budgetMinor / 2) : undefined;
+}

@@ -19,6 +19,14 @@ export interface FoundPlan {
 	readonly boundMinor?: number;
 	/** What one more hour would buy, by window; absent where it was not tried. */
 	readonly hourBuysMinor?: readonly (number | null)[];
+	/** What more money for parts would buy; absent where it was not tried or not proved. */
+	readonly budgetBuys?: BudgetBuys;
+}
+
+/** So much more for parts would save so much more until the horizon, minor units. METHOD P7. */
+export interface BudgetBuys {
+	readonly moreMinor: number;
+	readonly worthMinor: number;
 }
 
 export interface ProposedWindow {
@@ -43,6 +51,7 @@ export interface Proposal {
 	readonly greedyWorthMinor: number;
 	/** Of all its windows. */
 	readonly parts: Spending;
+	readonly budgetBuys?: BudgetBuys;
 	/** At most this share of the best is missed; absent where nothing was proved. */
 	readonly gap?: number;
 	readonly foundBy: 'exact' | 'greedy';
@@ -92,6 +101,7 @@ export function proposal(survey: Survey, asked: AskedPlan, found: FoundPlan): Pr
 			survey,
 			windows.reduce((sum, window) => sum + window.partsMinor, 0)
 		),
+		...(found.budgetBuys && { budgetBuys: found.budgetBuys }),
 		...(boundMinor !== undefined && { gap: gapOf(found.worthMinor, boundMinor) }),
 		foundBy: found.foundBy,
 		assignment: Object.fromEntries(
