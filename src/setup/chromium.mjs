@@ -2,7 +2,15 @@
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
+/** The one without windows first: the same engine, started sooner and with less beside it. */
+const names = [
+	'chromium-headless-shell',
+	'chromium',
+	'chromium-browser',
+	'google-chrome',
+	'google-chrome-stable',
+	'chrome'
+];
 
 /** @returns {string | undefined} the path of a Chromium, from $CHROMIUM or the search path */
 export function findChromium() {

@@ -84,7 +84,7 @@ describe('a browser that keeps nothing', () => {
 		['never answers', 'hangs'],
 		['has no database at all', 'absent']
 	])('and %s says so plainly, and serves for a visit that ends in a file', async (_, how) => {
-		context = await freshProfile(browser, { serviceWorkers: 'block' });
+		context = await freshProfile(browser);
 		await context.addInitScript((fault: string) => {
 			if (fault === 'absent') {
 				Object.defineProperty(window, 'indexedDB', { value: undefined });
@@ -131,7 +131,7 @@ describe('a browser that keeps nothing', () => {
 	});
 
 	test.each(['throws', 'absent'])('a storage manager that %s changes nothing else', async (how) => {
-		context = await freshProfile(browser, { serviceWorkers: 'block' });
+		context = await freshProfile(browser);
 		await context.addInitScript((fault: string) => {
 			const fail = () => {
 				throw new DOMException('no', 'InvalidStateError');

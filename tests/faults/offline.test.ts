@@ -25,7 +25,7 @@ afterAll(async () => {
 beforeEach(async () => {
 	server = new SiteServer(buildFolder);
 	appUrl = await server.start();
-	context = await freshProfile(browser);
+	context = await freshProfile(browser, { serviceWorkers: 'allow' });
 });
 afterEach(async () => {
 	await context.close();
@@ -203,7 +203,7 @@ test('a new version waits while two tabs are at work, and the user lets it take 
 describe('a release that took the chunks of an open page away, where no worker kept them', () => {
 	async function withoutWorker(): Promise<Page> {
 		await context.close();
-		context = await freshProfile(browser, { serviceWorkers: 'block' });
+		context = await freshProfile(browser);
 		return context.newPage();
 	}
 

@@ -57,7 +57,12 @@ const LEAKS = 15;
 
 test('an auditor on a phone, offline after the first load, from nothing to a fix list and a file', async () => {
 	const server = await startServer();
-	const context = await freshProfile(browser, { viewport: PHONE, hasTouch: true, isMobile: true });
+	const context = await freshProfile(browser, {
+		viewport: PHONE,
+		hasTouch: true,
+		isMobile: true,
+		serviceWorkers: 'allow'
+	});
 	const page = await context.newPage();
 	try {
 		await page.goto(server.url);

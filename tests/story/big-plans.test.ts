@@ -25,7 +25,7 @@ afterAll(() => browser.close());
 
 async function onSetUp(): Promise<Page> {
 	// Without the service worker the worker's own script can be watched too.
-	const context = await freshProfile(browser, { serviceWorkers: 'block' });
+	const context = await freshProfile(browser);
 	open.push(context);
 	context.setDefaultTimeout(SLOW_MS);
 	await watchCanvases(context);

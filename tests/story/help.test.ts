@@ -23,8 +23,8 @@ test.for([
 		'de-AT',
 		'So arbeiten Sie mit Airtally',
 		'Begehen',
-		'Leckagen durch Abseifen finden: Feldkarte',
-		/Null am Manometer/
+		'Leckagen durch Abseifen finden: Taschenkarte',
+		/Drucklosigkeit am Manometer/
 	]
 ] as const)(
 	'the guide leads to its parts, and the field card is one sheet with its cautions (%s)',
@@ -32,11 +32,13 @@ test.for([
 		const context = await freshProfile(browser, { viewport: PHONE, locale });
 		const page = await context.newPage();
 		await page.goto(appUrl);
-		await page.getByRole('link', { name: /Guide and field card|Anleitung und Feldkarte/ }).click();
+		await page
+			.getByRole('link', { name: /Guide and field card|Anleitung und Taschenkarte/ })
+			.click();
 		await page.getByRole('heading', { level: 1, name: guide }).waitFor();
 		await page.getByRole('link', { name: part, exact: true }).click();
 		expect(new URL(page.url()).hash).toBe('#walk');
-		await page.getByRole('link', { name: /Field card to print|Feldkarte zum Drucken/ }).click();
+		await page.getByRole('link', { name: /Field card to print|Taschenkarte zum Drucken/ }).click();
 		await page.getByRole('heading', { level: 1, name: card }).waitFor();
 		expect(await overflow(page)).toBeLessThanOrEqual(0);
 		await picture(page, `field-card-${locale}`);

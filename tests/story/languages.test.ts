@@ -180,7 +180,7 @@ test.for([
 			const made = await readFile(await (await downloading).path());
 			const { pages, language } = await readPdf(new Uint8Array(made));
 			expect(language).toBe('de');
-			expect(pages[0]).toContain('Drei Stärken, nie zusammengezählt');
+			expect(pages[0]).toContain('Drei Nachweisstufen, nie zusammengezählt');
 		}
 		await context.close();
 	}

@@ -6,7 +6,7 @@ import type { Survey } from '#lib/core/survey/schema.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { writeSurveyFile } from '#lib/storage/file/write-survey-file.ts';
 import { syntheticSurvey } from '../bench/synthetic.ts';
-import { freshProfile, goTo, launch, openDemo } from './browser.ts';
+import { DESK, freshProfile, goTo, launch, openDemo } from './browser.ts';
 
 const appUrl = inject('appUrl');
 const AT = '2026-01-05T08:00:00Z';
@@ -26,7 +26,8 @@ afterEach(async () => {
 afterAll(() => browser.close());
 
 async function newPage(): Promise<Page> {
-	const context = await freshProfile(browser, { viewport: { width: 1280, height: 800 } });
+	// As it is used: what is kept for use without a network is fetched meanwhile.
+	const context = await freshProfile(browser, { viewport: DESK, serviceWorkers: 'allow' });
 	open.push(context);
 	const page = await context.newPage();
 	await page.addInitScript(() => {

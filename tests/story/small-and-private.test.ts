@@ -13,7 +13,7 @@ afterAll(() => browser.close());
 
 /** Gzipped kilobytes of JavaScript that the first load of an address takes. */
 async function firstLoad(path: string, ready: string): Promise<number> {
-	const context = await freshProfile(browser, { serviceWorkers: 'block' });
+	const context = await freshProfile(browser);
 	const page = await context.newPage();
 	const scripts = new Map<string, Promise<number>>();
 	page.on('response', (response) => {
@@ -39,7 +39,7 @@ test('the first load of the list takes at most 120 kB of JavaScript', async () =
 
 test('the first load of Walk takes at most 220 kB of JavaScript', async () => {
 	// Its site is opened first, in the same profile, then the page is loaded anew.
-	const context = await freshProfile(browser, { serviceWorkers: 'block' });
+	const context = await freshProfile(browser);
 	const page = await context.newPage();
 	await openDemo(page, appUrl);
 	await goTo(page, 'Walk');
@@ -59,7 +59,7 @@ test('the first load of Walk takes at most 220 kB of JavaScript', async () => {
 });
 
 test('in use nothing is asked of any other machine, and nothing breaks the content policy', async () => {
-	const context = await freshProfile(browser);
+	const context = await freshProfile(browser, { serviceWorkers: 'allow' });
 	const page = await context.newPage();
 	const strangers: string[] = [];
 	const complaints: string[] = [];

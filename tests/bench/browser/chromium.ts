@@ -31,7 +31,11 @@ export class BenchBrowser {
 
 	/** A page of a fresh profile. */
 	async page(viewport = DESK): Promise<BenchPage> {
-		const context = await freshProfile(this.#browser, { viewport, reducedMotion: 'reduce' });
+		const context = await freshProfile(this.#browser, {
+			viewport,
+			reducedMotion: 'reduce',
+			serviceWorkers: 'allow'
+		});
 		context.setDefaultTimeout(PATIENT_MS);
 		await context.addInitScript(watchTheMainThread);
 		return this.#tabIn(context);
