@@ -23,7 +23,7 @@ export const compressorRoom: Catalogue['compressorRoom'] = {
 		},
 		'belt-tension': {
 			name: 'Riemen',
-			look: 'Maschine gegen Wiedereinschalten gesichert: den Riemen in der Mitte drücken. Bei kleinen Maschinen mit Riemenantrieb sind etwa 10 mm üblich; die Angabe des Herstellers geht vor.'
+			look: 'Maschine gegen Wiedereinschalten gesichert: den Riemen in der Mitte zwischen den Scheiben eindrücken. Bei kleinen Maschinen mit Riemenantrieb sind etwa 10 mm üblich; die Angabe des Herstellers geht vor.'
 		},
 		'head-bolts': {
 			name: 'Zylinderkopfschrauben',
@@ -31,7 +31,7 @@ export const compressorRoom: Catalogue['compressorRoom'] = {
 		},
 		'pump-joints': {
 			name: 'Verbindungen am Verdichter',
-			look: 'Die Verbindungen, Rohre und Ventile des Verdichters ringsum abseifen, von dort, wo sich nichts dreht und nichts heiß ist.'
+			look: 'Die Verbindungen, Rohre und Ventile am Verdichter selbst ringsum abseifen, von einer Stelle aus, an der sich nichts dreht und nichts heiß ist.'
 		}
 	},
 	findings: {
@@ -53,29 +53,29 @@ export const compressorRoom: Catalogue['compressorRoom'] = {
 		},
 		'filter-dirty': { found: 'Schmutzig', action: 'Filter wechseln' },
 		'filter-hard': { found: 'Hart von Farbe', action: 'Filter wechseln; Farbnebel fernhalten' },
-		'oil-low': { found: 'Unter den Marken', action: 'Nachfüllen; suchen, wohin es geht' },
+		'oil-low': { found: 'Unter den Marken', action: 'Nachfüllen; klären, wo das Öl bleibt' },
 		'oil-high': {
 			found: 'Über den Marken',
 			action: 'Bis zu den Marken ablassen; Ursache suchen'
 		},
-		'belt-slack': { found: 'Zu locker', action: 'Auf die Angabe des Herstellers spannen' },
-		'belt-tight': { found: 'Zu straff', action: 'Auf die Angabe des Herstellers entspannen' },
+		'belt-slack': { found: 'Zu locker', action: 'Nach Herstellerangabe spannen' },
+		'belt-tight': { found: 'Zu straff', action: 'Nach Herstellerangabe lockern' },
 		'belt-worn': { found: 'Verschlissen', action: 'Riemen wechseln' },
 		'bolts-loose': {
-			found: 'Unter dem Drehmoment',
-			action: 'In der Reihenfolge auf das Drehmoment des Herstellers anziehen'
+			found: 'Drehmoment zu klein',
+			action: 'Mit Drehmoment und Reihenfolge des Herstellers anziehen'
 		},
 		'joint-leaks': {
 			found: 'Eine Verbindung ist undicht',
-			action: 'Entlüftet, jeweils nur wenig nachziehen; sonst neue Dichtung'
+			action: 'Entlüftet jeweils nur wenig nachziehen; sonst neue Dichtung'
 		}
 	},
 	somethingElse: 'Etwas anderes',
-	serviceEngineer: 'Kundendienst des Herstellers rufen',
-	agree: 'Vorgehen vereinbaren',
+	serviceEngineer: 'Kundendienst rufen',
+	agree: 'Vorgehen abstimmen',
 	madeSafe:
-		'Maschine ausschalten und gegen Wiedereinschalten sichern, abkühlen lassen, auf null entlüften',
-	rotaryScrews: 'Schraubenkompressoren: dem Kundendienst des Herstellers überlassen',
+		'Maschine abschalten, mit Schloss gegen Wiedereinschalten sichern, abkühlen lassen, auf null entlüften',
+	rotaryScrews: 'Schraubenkompressoren: dem Kundendienst überlassen',
 
 	pageTitle: (site) => `Kompressorraum – ${site} – Airtally`,
 	heading: 'Kompressorraum',
@@ -92,12 +92,11 @@ export const compressorRoom: Catalogue['compressorRoom'] = {
 	add: 'Hinzufügen',
 	isRotaryScrew: 'Dies ist ein Schraubenkompressor',
 	leaveClosed: 'Lassen Sie die Maschine geschlossen.',
-	leaveClosedWhy:
-		'Filter, Öl, Riemen und Verbindungen sind Sache des Kundendienstes des Herstellers.',
+	leaveClosedWhy: 'Filter, Öl, Riemen und Verbindungen sind Sache des Kundendienstes.',
 	whatFound: (point) => `${point}: Was haben Sie gefunden?`,
 	inOrder: 'In Ordnung',
-	notDone: 'Nicht gemacht',
+	notDone: 'Nicht geprüft',
 	onList: 'Auf der Reparaturliste:',
 	note: 'Notiz',
-	putRight: 'Behoben'
+	putRight: 'In Ordnung gebracht'
 };

@@ -5,8 +5,8 @@ export const doubts: Catalogue['doubts'] = {
 		'Der Luftdruck am Standort ist nicht bekannt. Tragen Sie die Höhe oder einen abgelesenen Luftdruck ein.',
 	atSeaLevel: 'Er liegt auf Meereshöhe',
 	supplyMissing:
-		'Wie die Druckluft erzeugt wird, ist nicht bekannt, also gibt es noch keine Energie. Tragen Sie die Drucklufterzeugung ein.',
-	priceMissing: 'Der Strompreis ist nicht bekannt, also gibt es noch keine Kosten.',
+		'Wie die Druckluft erzeugt wird, ist nicht bekannt, daher lässt sich noch keine Energie angeben. Tragen Sie die Drucklufterzeugung ein.',
+	priceMissing: 'Der Strompreis ist nicht bekannt, daher lassen sich noch keine Kosten angeben.',
 	hoursMissing: (section) =>
 		`Wie viele Stunden im Jahr „${section}“ unter Druck steht, ist nicht bekannt.`,
 	always: (hours) => `Immer: ${hours}`,
@@ -26,7 +26,7 @@ export const doubts: Catalogue['doubts'] = {
 	sectionMissing: (tag) =>
 		`Leckage ${tag} gehört zu keinem Abschnitt, also weiß niemand, welches Ventil sie absperrt.`,
 	outsideSection: (tag, section) =>
-		`Leck ${tag} liegt außerhalb dessen, was von „${section}“ gezeichnet ist: Vielleicht sperrt es ein anderes Ventil ab.`,
+		`Leckage ${tag} liegt außerhalb der Fläche, die für „${section}“ eingezeichnet ist: Vielleicht sperrt ein anderes Ventil sie ab.`,
 	putOn: (section) => `Es gehört zu „${section}“`,
 	pressureMissing: (tag) =>
 		`Der Druck an Leckage ${tag} ist nicht bekannt: Lesen Sie ihn ab oder tragen Sie ihn beim Abschnitt ein.`,
@@ -36,7 +36,7 @@ export const doubts: Catalogue['doubts'] = {
 	threadGap: (gap, tag) => `Ein Spalt von ${gap} um das Gewinde an Leckage ${tag}?`,
 	leakFlow: (flow, tag) => `${flow} aus Leckage ${tag}?`,
 	tagTwice: (tag) => `Zwei Leckagen haben die Anhängernummer ${tag}.`,
-	giveTag: (tag) => `Dieser die ${tag} geben`,
+	giveTag: (tag) => `Dieser Leckage die ${tag} geben`,
 	merged: (site) =>
 		`Eine Datei, die in ${site} übernommen wurde, hat etwas zum Durchsehen hinterlassen: was auf beiden Seiten geändert wurde, oder doppelte Nummern.`,
 	lookThrough: 'Durchsehen',

@@ -13,16 +13,16 @@ export const files: Catalogue['files'] = {
 		}),
 	moreClashes: (shown) => `${shown} weitere wurden auf beiden Seiten geändert.`,
 	tagsTwice: (tags) =>
-		`Doppelt verwendete Anhängernummern: ${tags}. Unter Begehen wird für jede eine freie Nummer angeboten.`,
+		`Doppelt verwendete Anhängernummern: ${tags}. Unter „Begehen“ wird für jede eine freie Nummer angeboten.`,
 	conflicts: (count, shown) =>
 		many(count, {
-			one: 'Eine Änderung passte nicht mehr: Sie steht am Ende von Einrichten.',
-			other: `${shown} Änderungen passten nicht mehr: Sie stehen am Ende von Einrichten.`
+			one: 'Eine Änderung passte nicht mehr: Sie steht am Ende von „Einrichten“.',
+			other: `${shown} Änderungen passten nicht mehr: Sie stehen am Ende von „Einrichten“.`
 		}),
 	unreadable: (count, shown) =>
 		many(count, {
-			one: 'Ein Eintrag war nicht lesbar: beiseitegelegt, nicht verloren; er steht am Ende von Einrichten.',
-			other: `${shown} Einträge waren nicht lesbar: beiseitegelegt, nicht verloren; sie stehen am Ende von Einrichten.`
+			one: 'Ein Eintrag war nicht lesbar: beiseitegelegt, nicht verloren; er steht am Ende von „Einrichten“.',
+			other: `${shown} Einträge waren nicht lesbar: beiseitegelegt, nicht verloren; sie stehen am Ende von „Einrichten“.`
 		}),
 	pictures: (count, shown) =>
 		many(count, {
@@ -45,7 +45,7 @@ export const files: Catalogue['files'] = {
 		supply: 'Drucklufterzeugung',
 		prices: 'Preise',
 		'starting-values': 'Startwerte',
-		'mend-plan': 'Behebungsplan'
+		'mend-plan': 'Reparaturplan'
 	},
 	fields: {
 		pin: 'Lage des Pins',
@@ -90,5 +90,5 @@ export const files: Catalogue['files'] = {
 		`${plan}: ${share} als begangen und dicht markiert${areas === '' ? '' : ` (${areas})`}; ${leaks}.`,
 	underOne: 'unter 1 %',
 	about: (share) => `etwa ${share}`,
-	elsewhere: 'Vom Rest hat niemand gesagt, dass er begangen wurde.'
+	elsewhere: 'Für den Rest hat niemand angegeben, dass er begangen wurde.'
 };

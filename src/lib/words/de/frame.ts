@@ -29,7 +29,7 @@ export const frame: Catalogue['frame'] = {
 	opening: 'Erfassung wird geöffnet …',
 	notOpened: 'Dieser Standort lässt sich nicht öffnen',
 	unreadAbout:
-		'Diese Version kann nicht wissen, was alles davon bedeutet; sie zeigt und ändert darum nichts. Die Datei enthält alle Einträge und Bilder, wie sie hier liegen, für eine Version, die sie lesen kann.',
+		'Diese Version versteht nicht alles davon; darum zeigt sie nichts davon an und ändert nichts daran. Die Datei enthält alle Einträge und Bilder, wie sie hier liegen, für eine Version, die sie lesen kann.',
 	saveUnread: 'Unverändert in eine Datei sichern',
 	backToList: 'Zurück zur Liste der Standorte',
 

@@ -2,17 +2,17 @@ import type { Catalogue } from '../catalogue.ts';
 
 export const help: Catalogue['help'] = {
 	guide: 'So arbeiten Sie mit Airtally',
-	method: 'So wird gerechnet',
-	card: 'Feldkarte zum Drucken',
+	method: 'So werden die Zahlen berechnet',
+	card: 'Taschenkarte zum Drucken',
 	about: (place) => `Hilfe: ${place}`,
 	contents: 'Inhalt',
 	back: 'Zurück',
 	print: 'Drucken',
 	licence: 'Lizenz',
-	notices: 'Fremde Arbeit darin',
+	notices: 'Enthaltene Werke Dritter',
 	changes: 'Was sich geändert hat',
 
-	cardTitle: 'Leckagen durch Abseifen finden: Feldkarte',
+	cardTitle: 'Leckagen durch Abseifen finden: Taschenkarte',
 	cardFor: 'Ein Blatt für die Tasche. Die App sagt mehr; wo beide abweichen, gilt die App.',
 	take: {
 		title: 'Mitnehmen',
@@ -26,8 +26,8 @@ export const help: Catalogue['help'] = {
 		title: 'So seifen Sie ab',
 		items: [
 			'Erst hinhören: Ein Zischen, das man hört, ist mehr wert als zehn, die man sucht.',
-			'Die Leitung unter Betriebsdruck. Die ganze Verbindung benetzen, auch von unten, und zehn Sekunden warten.',
-			'Gewinde, Kupplungen, Schlauchenden, Ventilspindeln, Ableiter, Reglerbecher, Filter und Kolbenstangen ansehen.',
+			'Die Leitung bleibt unter Betriebsdruck. Die ganze Verbindung benetzen, auch von unten, und zehn Sekunden warten.',
+			'Gewinde, Kupplungen, Schlauchenden, Ventilspindeln, Ableiter, Filterregler, Filter und Kolbenstangen ansehen.',
 			'Abwischen, Anhänger anbringen, im Plan markieren, mit dem Anhänger fotografieren.',
 			'Ein Gang ohne Fund ist ein Ergebnis: als begangen und dicht festhalten.'
 		]
@@ -35,7 +35,7 @@ export const help: Catalogue['help'] = {
 	judge: {
 		title: 'So schätzen Sie ein',
 		intro: (pressure) =>
-			`Was der Film bei ${pressure} tut. Die Bereiche sind unsere Startwerte und weit: Eine Blase stoppen, einen Beutel füllen oder einen Messwert ablesen ist sicherer.`,
+			`Was der Film bei ${pressure} tut. Die Spannen sind unsere Startwerte und breit: Eine Blase mit Stoppuhr, ein gefüllter Beutel oder ein Durchflussmesser ist sicherer.`,
 		picture: 'Der Film',
 		what: 'Was er tut',
 		hole: 'Wie ein rundes Loch von',
@@ -45,11 +45,11 @@ export const help: Catalogue['help'] = {
 	safe: {
 		title: 'Sicher bleiben',
 		items: [
-			'Abgeseift wird unter Druck; gelöst oder angezogen nie. Zum Beheben: absperren, sichern, entlüften, Null am Manometer nachweisen, dann lösen.',
-			'Keine Seife an spannungsführende Teile. Keine Hand in den Strahl: Luft unter der Haut ist ein Notfall. Vorsicht vor schlagenden Schläuchen.',
+			'Abseifen unter Druck; unter Druck nie lösen oder anziehen. Zum Beheben: absperren, mit Schloss sichern, entlüften, Drucklosigkeit am Manometer feststellen, erst dann lösen.',
+			'Keine Seife in die Nähe spannungsführender Teile. Keine Hand in den Strahl: Luft unter der Haut ist ein Notfall. Vorsicht vor schlagenden Schläuchen.',
 			'Nicht klettern, nicht über bewegte Teile greifen, keine Schutzabdeckung öffnen. Als nicht erreicht notieren.',
-			'Ein undichter oder rostiger Behälter geht sofort außer Betrieb und zu einer befähigten Person. Schraubenkompressoren: ihr Kundendienst.',
-			'Örtliche Vorschriften, Freigaben des Standorts und befähigte Personen gehen vor.'
+			'Undichten oder rostigen Behälter sofort außer Betrieb nehmen, befähigte Person rufen. Schraubenkompressoren: nur ihr Kundendienst.',
+			'Örtliche Vorschriften, Freigaben des Standorts und Regeln für zugelassene Fachkräfte gehen vor.'
 		]
 	},
 	notes: {

@@ -25,7 +25,7 @@ export const leak: Catalogue['leak'] = {
 	hazards: {
 		'at-height': 'In der Höhe',
 		'hot-surface': 'Heiße Oberfläche',
-		'live-electrics': 'Elektrik unter Spannung',
+		'live-electrics': 'Spannungsführende Teile',
 		'moving-machinery': 'Bewegte Maschinenteile',
 		'confined-space': 'Enger Raum',
 		'rotary-screw': 'Schraubenkompressor'
@@ -40,13 +40,13 @@ export const leak: Catalogue['leak'] = {
 		'replace-seal': 'Dichtung ersetzen',
 		'replace-gasket': 'Flachdichtung ersetzen',
 		'replace-valve': 'Ventil ersetzen',
-		'replace-bowl': 'Behälter ersetzen',
+		'replace-bowl': 'Filter-/Ölerbehälter ersetzen',
 		'replace-gauge': 'Manometer ersetzen',
 		'mend-drain': 'Kondensatableiter instand setzen',
 		'close-off': 'Abtrennen und verschließen',
-		'service-engineer': 'Kundendienst des Herstellers rufen',
+		'service-engineer': 'Kundendienst rufen',
 		'out-of-service': 'Außer Betrieb nehmen',
-		other: 'Vorgehen vereinbaren'
+		other: 'Vorgehen abstimmen'
 	},
 	states: {
 		leaking: 'Undicht',

@@ -11,13 +11,13 @@ export const mend: Catalogue['mend'] = {
 	moreForAll: (count) => `${count} weitere für alle Arbeiten`,
 	nothing: 'Noch nichts zu beheben',
 	nothingAbout:
-		'Jede unter Begehen markierte Leckage wird hier zu einer Arbeit, hinter dem Ventil, das ihren Abschnitt absperrt.',
-	toWalk: 'Zu Begehen',
+		'Jede unter „Begehen“ markierte Leckage wird hier zu einer Arbeit, hinter dem Ventil, das ihren Abschnitt absperrt.',
+	toWalk: 'Zu „Begehen“',
 	saves: 'Was es einspart',
 	mendedCount: (done, all) => `${done} von ${all} behoben`,
 	takeAlong: 'Mitnehmen',
-	plan: 'Das Beheben planen',
-	byWindowTitle: 'Abschaltfenster, in der Reihenfolge des Wegs',
+	plan: 'Reparaturen planen',
+	byWindowTitle: 'Abschaltfenster, nach Laufweg geordnet',
 	bySectionTitle: 'Abschnitte, die schlimmsten zuerst',
 	layOut: 'Liste ordnen',
 	byWindow: 'Nach Abschaltfenster',
@@ -32,8 +32,8 @@ export const mend: Catalogue['mend'] = {
 	about: {
 		leaking: (count, shown) =>
 			many(count, {
-				one: '1 Leckage, Verlust bis zum Beheben',
-				other: `${shown} Leckagen, Verlust bis zum Beheben`
+				one: '1 Leckage, Verlust bis zur Reparatur',
+				other: `${shown} Leckagen, Verlust bis zur Reparatur`
 			}),
 		mended: (count, shown) =>
 			many(count, {
@@ -56,10 +56,10 @@ export const mend: Catalogue['mend'] = {
 	hasFirst: 'Enthält eine Arbeit, die zuerst zu erledigen ist',
 	close: 'Schließen',
 	noValve: 'Ventil nicht bekannt.',
-	nameValve: 'Unter Einrichten benennen',
+	nameValve: 'Unter „Einrichten“ benennen',
 	stored: (energy) => `${energy} kJ in der Luft dahinter gespeichert`,
 	beforeLoosened: 'Bevor etwas gelöst wird, für alle Arbeiten hier',
-	steps: { isolated: 'Abgesperrt', vented: 'Entlüftet', zeroProved: 'Null nachgewiesen' },
+	steps: { isolated: 'Abgesperrt', vented: 'Entlüftet', zeroProved: 'Drucklosigkeit festgestellt' },
 	showMore: (count) => `${count} weitere zeigen`,
 
 	tag: (tag) => `Anhänger ${tag}`,
@@ -71,13 +71,13 @@ export const mend: Catalogue['mend'] = {
 		whole:
 			'Zuerst erledigen, was immer es kostet: Ein undichter Behälter unter Druck oder etwas, das außer Betrieb zu nehmen ist, ist zuerst eine Gefahr und erst dann ein Verlust.'
 	},
-	couldNot: 'Ging nicht:',
+	couldNot: 'Nicht möglich:',
 	cautions: 'Sicherheitshinweise: ',
-	costs: (cost, waiting) => `Kostet ${cost} im Jahr; jeder Tag des Wartens ${waiting}`,
+	costs: (cost, waiting) => `Kostet ${cost} im Jahr; jeder Tag Aufschub ${waiting}`,
 	cost: (cost) => `Kostete ${cost} im Jahr, solange undicht`,
 	notWeighedWhy: (why) => `Nicht bewertet: ${why}`,
 	under: (sum) => `unter ${sum}`,
-	leakOnWalk: (tag) => `Leckage ${tag} unter Begehen`,
+	leakOnWalk: (tag) => `Leckage ${tag} unter „Begehen“`,
 
 	mended: 'Behoben',
 	notTicked: (steps) => `Nicht abgehakt: ${steps}.`,
@@ -90,21 +90,21 @@ export const mend: Catalogue['mend'] = {
 	airIsBack: {
 		lead: 'Die Luft ist wieder an.',
 		whole:
-			'Die Luft ist wieder an. Erneut absperren, entlüften und null nachweisen, bevor diese Verbindung wieder angefasst wird.'
+			'Die Luft ist wieder an. Erneut absperren, sichern, entlüften und Drucklosigkeit feststellen, bevor diese Verbindung wieder angefasst wird.'
 	},
 	took: {
 		title: 'Aufwand',
 		minutes: 'Minuten',
 		planned: (minutes) => `Geplant: ${minutes} min.`,
 		plannedAndTook: (planned, median, count) =>
-			`Geplant: ${planned} min. Hier dauerte es ${median} min, die Mitte von ${count}.`,
+			`Geplant: ${planned} min. Hier dauerte es ${median} min, der Median aus ${count}.`,
 		cost: 'Kosten',
-		costHint: 'Teile und Arbeit zusammen. Belegen stellt sie dem Eingesparten gegenüber.',
+		costHint: 'Teile und Arbeit zusammen. „Belegen“ stellt sie der Einsparung gegenüber.',
 		part: 'Verwendetes Teil',
 		partHint: 'Zum Beispiel: Winkel 1/2 Zoll, aus dem Lager.'
 	},
 	notDone: {
-		title: 'Ließ sich nicht erledigen',
+		title: 'Nicht möglich',
 		why: 'Warum nicht',
 		hint: 'Zum Beispiel: Ersatzteil nicht da, keine Freigabe, kein Aufstieg.'
 	},
@@ -112,13 +112,13 @@ export const mend: Catalogue['mend'] = {
 	room: {
 		title: 'Kompressorraum',
 		allRight: (count) => `alle ${count} in Ordnung gebracht`,
-		lookedAt: 'Was geprüft wurde, unter Begehen',
+		lookedAt: 'Was geprüft wurde, unter „Begehen“',
 		where: (machine, point) => `${machine}, ${point}`,
 		putRight: 'In Ordnung gebracht',
 		toBePutRight: 'In Ordnung zu bringen',
 		note: 'Notiz',
 		noteHint: 'Was getan, was verwendet wurde.',
-		couldNot: 'Ließ sich nicht erledigen: warum nicht',
+		couldNot: 'Nicht möglich: warum nicht',
 		couldNotHint: 'Zum Beispiel: Ersatzteil nicht da, Kundendienst für Dienstag bestellt.'
 	},
 
@@ -133,7 +133,7 @@ export const mend: Catalogue['mend'] = {
 		noGlyphsAndMore: (characters, more) =>
 			`Der Druck kann ${characters} und ${more} weitere Zeichen nicht darstellen: Dort stünden leere Kästchen. Ändern Sie zuerst diese Namen, oder sichern Sie ihn, wie er ist.`,
 		noPlans: (plans) =>
-			`Das Bild von ${plans} ließ sich nicht zeichnen; auf der Seite stehen die Markierungen ohne es.`,
+			`Das Bild von ${plans} ließ sich nicht zeichnen; auf seiner Seite stehen die Pins ohne Bild.`,
 		noPhotos: (tags) =>
 			`Die Bilder zu Anhänger ${tags} ließen sich nicht zeichnen; die Arbeiten stehen ohne sie da.`,
 		ready: {
@@ -159,7 +159,7 @@ export const mend: Catalogue['mend'] = {
 	orders: {
 		title: 'Arbeitsaufträge',
 		pageTitle: (site) => `Arbeitsaufträge: ${site}`,
-		back: 'Zurück zu Beheben',
+		back: 'Zurück zu „Beheben“',
 		columns: 'Spalten',
 		columnsAbout:
 			'Eine Zeile je offene Reparatur. Schreiben Sie jede Überschrift so, wie Ihr System für Arbeitsaufträge sie verlangt, und wählen Sie, was darunter steht.',
@@ -176,13 +176,13 @@ export const mend: Catalogue['mend'] = {
 	},
 
 	inShort: {
-		C1: 'Absperren, mit Schloss sichern, entlüften, null nachweisen',
+		C1: 'Absperren, sichern, entlüften, Drucklosigkeit feststellen',
 		C2: 'Örtliche Vorschriften zuerst',
 		C3: 'Druckbehälter außer Betrieb',
 		C4: 'Sicherheitsventil: nicht anrühren',
 		C5: 'Nur der Kundendienst',
 		C6: 'Erst das Absperrventil finden',
-		C7: 'Gespeicherte Luft',
+		C7: 'Eingeschlossene Druckluft',
 		C8: 'Manometer fallen sehen',
 		C9: 'Augenschutz',
 		C10: 'Netzspannung aus, mit Schloss gesichert',
@@ -194,22 +194,22 @@ export const mend: Catalogue['mend'] = {
 		C16: 'Schlauch schlägt um sich',
 		C17: 'Werkzeug kann anlaufen',
 		C18: 'Blaspistole',
-		C19: 'Ausblasen: Maske',
+		C19: 'Ausblasen: Atemschutzmaske',
 		C20: 'Nur entlüftet nachziehen',
-		C21: 'Dichtmittel härtet über Nacht',
-		C22: 'Elektrik unter Spannung: keine Seife',
+		C21: 'Dichtmittel härtet über Nacht aus',
+		C22: 'Spannungsführende Teile: keine Seife',
 		C23: 'Heiße Oberfläche',
 		C24: 'In der Höhe',
 		C25: 'Enger Raum',
-		C26: 'Erst die Arbeit vereinbaren',
+		C26: 'Erst Vorgehen abstimmen',
 		C27: 'Kein Ammoniak an Messing',
-		C28: 'Luft langsam zurück',
+		C28: 'Langsam unter Druck setzen',
 		C29: 'Ablass nur drucklos öffnen',
 		C30: 'Öliges Kondensat',
 		C31: 'Zeitgesteuerter Ableiter kann öffnen',
 		C32: 'Filter: Maschine abgestellt',
 		C33: 'Öl: Maschine abgestellt',
-		C34: 'Riemenschutz bleibt dran',
+		C34: 'Riemenschutz bleibt montiert',
 		C35: 'Drehmoment des Herstellers'
 	}
 };

@@ -6,12 +6,13 @@ export const mending: Catalogue['mending'] = {
 		'competent-person': 'befähigte Person',
 		'service-engineer': 'Kundendienst'
 	},
-	withoutAirToo: (sections: string) => `Ohne Luft, solange das Ventil zu ist, auch: ${sections}`,
+	withoutAirToo: (sections: string) =>
+		`Solange das Ventil geschlossen ist, auch ohne Luft: ${sections}`,
 	left: {
 		'left-out': 'Auf Ihren Wunsch ausgelassen',
-		'not-priced': 'Noch nicht bewertet',
+		'not-priced': 'Kosten noch nicht bekannt',
 		'too-long': 'Zu lang für jedes Abschaltfenster',
-		cure: 'Dichtmittel kann nicht aushärten: Kein Abschaltfenster lässt die Luft lange genug aus',
+		cure: 'Dichtmittel kann nicht aushärten: In keinem Abschaltfenster bleibt die Luft lange genug aus',
 		'no-gain': 'Spart im Zeitraum weniger, als die Teile kosten',
 		budget: 'Über dem Budget',
 		minutes: 'Andere sparen in den vorhandenen Minuten mehr'
@@ -34,11 +35,11 @@ export const mending: Catalogue['mending'] = {
 		part: 'Bauteil',
 		action: 'Maßnahme',
 		site: 'Standort',
-		photo: 'Foto: seine Datei im Paket und in der Erhebungsdatei',
+		photo: 'Foto: seine Datei im Paket und in der Erfassungsdatei',
 		description: 'Beschreibung mit den Sicherheitshinweisen'
 	},
 	doubtCounted:
-		'Der Zweifel ist eingerechnet: Jedes Leck zählt mit seinem Mittelwert. Eine Schätzung kann weit zu niedrig sein, aber kaum weit zu hoch; darum ist der Mittelwert mehr als der Wert, der unten in der Liste steht.',
+		'Die Unsicherheit ist eingerechnet: Jede Leckage zählt mit ihrem Mittelwert. Eine Schätzung kann weit zu niedrig sein, aber kaum weit zu hoch; darum liegt der Mittelwert über dem Wert, der unten in der Liste steht.',
 	toPlan: (terms) => `Zum Plan: ${terms}`,
 	workOrderHeadings: {
 		number: 'Nummer',

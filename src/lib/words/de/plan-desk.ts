@@ -4,9 +4,9 @@ import { pluralsOf } from '../plural.ts';
 const many = pluralsOf('de');
 
 export const planDesk: Catalogue['planDesk'] = {
-	back: 'Zurück zu Einrichten',
+	back: 'Zurück zu „Einrichten“',
 	length: 'Länge',
-	setScale: 'Maßstab setzen',
+	setScale: 'Maßstab festlegen',
 	finishOutline: 'Umriss schließen',
 	cornerBack: 'Letzte Ecke zurücknehmen',
 	offNewer: (count, tags) =>
@@ -19,7 +19,7 @@ export const planDesk: Catalogue['planDesk'] = {
 	twoEnough:
 		'Zwei Punkte genügen, wenn die Zeichnung nur gedreht oder in der Größe geändert wurde; drei halten besser.',
 	showWhere: 'Zeigen, wohin alles kommt',
-	giveUp: 'Aufgeben',
+	giveUp: 'Abbrechen',
 
 	tasks: {
 		scaleEnds: 'Tippen Sie auf beide Enden einer Strecke, die Sie kennen.',
@@ -38,8 +38,8 @@ export const planDesk: Catalogue['planDesk'] = {
 		heading: 'Maßstab',
 		none: 'Noch kein Maßstab: Eine Strecke, deren Länge bekannt ist, ergibt Längen und Flächen.',
 		size: (wide, high) => `Der Plan ist ${wide} m breit und ${high} m hoch.`,
-		set: 'Maßstab an einer bekannten Strecke setzen',
-		setAgain: 'Maßstab neu setzen',
+		set: 'Maßstab an einer bekannten Strecke festlegen',
+		setAgain: 'Maßstab neu festlegen',
 		north: 'Norden, im Uhrzeigersinn von oben',
 		limits: (low, high) => `${low} bis ${high}`,
 		level: 'Gebäude oder Geschoss'
@@ -83,7 +83,7 @@ export const planDesk: Catalogue['planDesk'] = {
 	out: {
 		heading: 'Für ein anderes Programm',
 		about:
-			'Leckagen, Ventile, Abschnitte und was begangen wurde, in Metern auf diesem Plan. Das sind nicht Länge und Breite auf der Erde: Eine Karte würde alles an der falschen Stelle zeigen.',
+			'Leckagen, Ventile, Abschnitte und was begangen wurde, in Metern auf diesem Plan. Das sind keine geografischen Koordinaten: Eine Landkarte würde alles an der falschen Stelle zeigen.',
 		save: 'Als GeoJSON sichern (Meter auf dem Plan)'
 	},
 
@@ -104,7 +104,7 @@ export const planDesk: Catalogue['planDesk'] = {
 		plan: 'Plan',
 		pageOf: (file, page) => `${file}, Seite ${page}`,
 		making: 'Der Plan wird erstellt',
-		cutting: 'Er wird für nähere Blicke zerlegt',
+		cutting: 'Er wird für vergrößerte Ansichten zerlegt',
 		useDrawing: 'Diese Zeichnung verwenden',
 		take: 'Diesen Plan übernehmen',
 		choosePage: 'Seite wählen',
@@ -124,15 +124,15 @@ export const planDesk: Catalogue['planDesk'] = {
 		station: 'der Station',
 		circle: 'Diese Abschnitte speisen einander im Kreis: Von der Station führt kein Weg hierher.',
 		whatFor:
-			'Damit sagt die Reparaturliste, was noch ohne Luft ist, solange ein Ventil zu ist. An einem Ring beide Seiten ankreuzen.',
+			'Damit sagt die Reparaturliste, was noch ohne Luft ist, solange ein Ventil geschlossen ist. An einem Ring beide Seiten ankreuzen.',
 		volume: 'Volumen hinter dem Ventil',
-		draw: 'Weg der Luft zeigen',
-		drawAgain: 'Weg neu zeigen',
-		drawOf: (section) => `Weg der Luft zeigen nach ${section}`,
-		drawAgainOf: (section) => `Weg neu zeigen nach ${section}`,
+		draw: 'Weg der Luft einzeichnen',
+		drawAgain: 'Weg neu einzeichnen',
+		drawOf: (section) => `Weg der Luft nach ${section} einzeichnen`,
+		drawAgainOf: (section) => `Weg nach ${section} neu einzeichnen`,
 		removeArrow: 'Pfeil entfernen',
-		removeArrowOf: (section) => `Pfeil entfernen von ${section}`,
-		shown: 'Weg der Luft gezeigt',
+		removeArrowOf: (section) => `Pfeil entfernen: ${section}`,
+		shown: 'Weg der Luft eingezeichnet',
 		tapFrom: (section) => `Auf die Leitung tippen, aus der die Luft von ${section} kommt.`,
 		tapTo: (section) => `Dorthin tippen, wo sie in ${section} eintritt.`
 	}

@@ -12,7 +12,7 @@ export const refusals: Catalogue['refusals'] = {
 	'unit-unknown':
 		'Diese Einheit ist nicht bekannt[: „{unit}“]. Verwenden Sie eine von diesen[: {accepted}].',
 	'unit-ambiguous':
-		'Die Einheit „{unit}“ bedeutet mehr als eines. Sagen Sie, welche gemeint ist[: {accepted}].',
+		'Die Einheit „{unit}“ ist mehrdeutig. Geben Sie an, welche gemeint ist[: {accepted}].',
 	'unit-of-other-dimension':
 		'„{unit}“ misst etwas anderes[ ({unitDimension})]. Verwenden Sie eine von diesen[: {accepted}].',
 	'pressure-absolute-not-accepted':
@@ -38,7 +38,7 @@ export const refusals: Catalogue['refusals'] = {
 	'pressure-out-of-range':
 		'Dieser Druck liegt außerhalb des Bereichs[: {value}; zulässig {limits}]. Prüfen Sie ihn.',
 	'downstream-out-of-range':
-		'Der Druck dahinter muss unter dem Leitungsdruck liegen[: {value}; zulässig {limits}]. Prüfen Sie beide.',
+		'Der Druck auf der Abströmseite muss unter dem Leitungsdruck liegen[: {value}; zulässig {limits}]. Prüfen Sie beide.',
 	'coefficient-out-of-range':
 		'Ein Durchflussbeiwert liegt über 0 und höchstens bei 1[; {coefficient} nicht]. Korrigieren Sie ihn.',
 	'critical-ratio-out-of-range':
@@ -48,17 +48,17 @@ export const refusals: Catalogue['refusals'] = {
 	'bubble-rate-too-high':
 		'Eine so schnelle Leckage lässt sich nicht in Blasen zählen. Beschreiben Sie stattdessen, was der Schaum tat.',
 	'evidence-missing':
-		'Noch ohne Größe. Sagen Sie, was der Schaum tat, oder geben Sie eine Größe oder einen Messwert an.',
+		'Noch ohne Größe. Wählen Sie, was der Schaum tat, oder geben Sie eine Größe oder einen Messwert an.',
 	'pressure-missing':
-		'Der Druck hier ist nicht bekannt. Lesen Sie ihn an der Leckage ab oder geben Sie ihn beim Abschnitt unter Einrichten an.',
+		'Der Druck hier ist nicht bekannt. Lesen Sie ihn an der Leckage ab oder geben Sie ihn beim Abschnitt unter „Einrichten“ an.',
 	'hours-missing':
-		'Wie viele Stunden im Jahr der Abschnitt unter Druck steht, ist nicht bekannt. Geben Sie sie unter Einrichten an.',
+		'Wie viele Stunden im Jahr der Abschnitt unter Druck steht, ist nicht bekannt. Geben Sie sie unter „Einrichten“ an.',
 	'soap-response-unknown':
 		'Dieses Verhalten des Schaums ist nicht bekannt[: „{response}“]. Wählen Sie eines aus der Liste.',
 	'soap-band-unusable':
 		'Die Spanne für dieses Verhalten ist nicht brauchbar[: {lowMm} bis {highMm}]. Geben Sie ein unteres Ende über 0 und ein höheres oberes Ende an.',
 	'duty-unreadable':
-		'Die Sekunden offen müssen über 0 liegen und dürfen nicht länger sein als der ganze Zyklus. Korrigieren Sie sie.',
+		'Die Sekunden, in denen sie offen ist, müssen über 0 liegen und dürfen nicht mehr sein als die des ganzen Zyklus. Korrigieren Sie sie.',
 	'uncertainty-not-positive':
 		'Eine Unsicherheit muss über null liegen. Korrigieren oder leeren Sie sie.',
 	'flow-out-of-range':
@@ -66,7 +66,7 @@ export const refusals: Catalogue['refusals'] = {
 	'volume-out-of-range':
 		'Dieses Volumen liegt außerhalb des Bereichs[: {value}; zulässig {limits}]. Prüfen Sie es.',
 	'leak-not-in-round':
-		'Diese Leckage wurde in diesem Rundgang nicht undicht gesehen, also gibt es nichts zu bewerten. Erfassen Sie, was zu sehen war, oder wählen Sie einen anderen Rundgang.',
+		'Diese Leckage wurde in diesem Rundgang nicht als undicht gesehen, also gibt es nichts zu bewerten. Erfassen Sie, was zu sehen war, oder wählen Sie einen anderen Rundgang.',
 
 	// Dateien von Datenloggern
 	'logger-empty':
@@ -84,29 +84,29 @@ export const refusals: Catalogue['refusals'] = {
 	'logger-no-readings':
 		'Es wurde keine Spalte mit Zahlen gefunden[, gesucht ab Zeile {line}]. Exportieren Sie ein Signal für Druck, Leistung, Strom oder Last.',
 	'logger-time-unreadable':
-		'Die Zeit in Zeile {line} ist nicht lesbar[: „{text}“, Spalte {column}]. Berichtigen Sie die Zeile oder wählen Sie, wie Tage geschrieben sind.',
+		'Die Zeit in Zeile {line} ist nicht lesbar[: „{text}“, Spalte {column}]. Berichtigen Sie die Zeile oder wählen Sie die Schreibweise des Datums.',
 	'logger-value-unreadable':
 		'Der Messwert in Zeile {line} ist keine Zahl[: „{text}“, Spalte {column}]. Berichtigen Sie die Zeile oder wählen Sie eine andere Spalte.',
 	'logger-no-rows':
 		'Es gibt zu wenige Messwerte mit Zeit[: {rows}]. Wählen Sie eine andere Spalte oder eine längere Aufzeichnung.',
 	'logger-time-not-rising':
-		'Die Zeiten springen zu oft zurück[: {rows} Zeilen]. Wählen Sie, wie Tage geschrieben sind, oder sortieren Sie die Datei nach der Zeit.',
+		'Die Zeiten springen zu oft zurück[: {rows} Zeilen]. Wählen Sie die Schreibweise des Datums oder sortieren Sie die Datei nach der Zeit.',
 	'logger-too-long':
 		'Die Aufzeichnung ist zu lang[: mehr als {most} Zeilen]. Exportieren Sie eine kürzere Zeit oder seltenere Werte.',
 	'logger-no-cycles':
-		'In dieser Spalte wurde keine Maschine mit Last und Leerlauf gefunden. Wählen Sie eine andere Spalte oder eine längere Aufzeichnung. Eine drehzahlgeregelte Maschine zeigt keine Zyklen: Lassen Sie stattdessen den Druck im Netz abfallen oder pumpen Sie es auf.',
+		'In dieser Spalte wurde keine Maschine mit Last und Leerlauf gefunden. Wählen Sie eine andere Spalte oder eine längere Aufzeichnung. Eine drehzahlgeregelte Maschine zeigt keine Zyklen: Wählen Sie dafür die Prüfung „Druckabfall“ oder „Füllzeit“.',
 	'logger-unreadable':
 		'Die Datei ließ sich nicht bis zum Ende lesen. Kopieren Sie sie auf dieses Gerät und öffnen Sie sie noch einmal.',
 	'logger-column-unknown':
 		'Diese Spalte gibt es nicht[: „{column}“]. Wählen Sie eine von diesen[: {columns}].',
 	'test-set-pressure-missing':
-		'Der Solldruck ist nicht bekannt, also lässt sich die Leckage nicht für ihn angeben. Geben Sie ihn unter Einrichten an.',
+		'Der Solldruck ist nicht bekannt, also lässt sich die Leckage nicht für ihn angeben. Geben Sie ihn unter „Einrichten“ an.',
 
 	// Systemprüfungen
 	'no-cycles':
-		'Es gibt keinen Zyklus, mit dem sich rechnen lässt. Geben Sie für mindestens einen die Zeit in Last und im Leerlauf an.',
+		'Es gibt keinen Zyklus, mit dem sich rechnen lässt. Geben Sie für mindestens einen die Lastzeit und die Leerlaufzeit an.',
 	'cycle-unreadable':
-		'Ein Zyklus hat eine Zeit, die nicht sein kann[: Nummer {cycle}]. Geben Sie seine Zeit in Last und im Leerlauf an.',
+		'Ein Zyklus hat eine Zeit, die nicht sein kann[: Nummer {cycle}]. Geben Sie seine Lastzeit und seine Leerlaufzeit an.',
 	'never-loaded':
 		'Die Maschine ging in diesen Zyklen nie in Last. Stoppen Sie die Zeit, bis sie einmal in Last gegangen ist.',
 	'never-unloaded':
@@ -131,11 +131,11 @@ export const refusals: Catalogue['refusals'] = {
 	'power-below-isothermal-limit':
 		'Diese Leistung ist kleiner, als die Physik für diesen Volumenstrom und Druck verlangt[: {value}, nötig {leastW}]. Prüfen Sie das Datenblatt.',
 	'specific-power-out-of-range':
-		'Die spezifische Leistung muss über null liegen[; {value} nicht]. Korrigieren Sie sie unter Einrichten.',
+		'Die spezifische Leistung muss über null liegen[; {value} nicht]. Korrigieren Sie sie unter „Einrichten“.',
 	'supply-missing':
-		'Wie die Druckluft erzeugt wird, ist nicht bekannt, also gibt es noch keine Energie und keine Kosten. Beschreiben Sie die Drucklufterzeugung unter Einrichten.',
+		'Wie die Druckluft erzeugt wird, ist nicht bekannt, also gibt es noch keine Energie und keine Kosten. Beschreiben Sie die Drucklufterzeugung unter „Einrichten“.',
 	'specific-power-missing':
-		'Wie viel Leistung die Luft braucht, ist nicht angegeben. Geben Sie unter Einrichten eine spezifische Leistung an.',
+		'Wie viel Leistung die Luft braucht, ist nicht angegeben. Geben Sie unter „Einrichten“ eine spezifische Leistung an.',
 	'energy-out-of-range':
 		'Diese Energie liegt außerhalb des Bereichs[: {value}]. Prüfen Sie Stunden und Leistung.',
 	'hours-out-of-range':
@@ -165,10 +165,10 @@ export const refusals: Catalogue['refusals'] = {
 	'curve-must-end-at-full-power':
 		'Die Leistungskurve muss bei voller Leistung enden. Prüfen Sie ihren letzten Punkt.',
 	'curve-must-rise':
-		'Die Punkte der Leistungskurve müssen in der Förderung ansteigen. Ordnen Sie sie.',
+		'Die Förderung muss in der Leistungskurve von Punkt zu Punkt steigen. Ordnen Sie die Punkte.',
 	'trim-unknown': 'Die Regelmaschine ist keiner der Kompressoren. Wählen Sie sie noch einmal.',
 	'station-has-no-compressor':
-		'Es gibt noch keinen Kompressor. Fügen Sie unter Einrichten einen hinzu.',
+		'Es gibt noch keinen Kompressor. Fügen Sie unter „Einrichten“ einen hinzu.',
 	'period-twice': 'Zeitraum {id} steht zweimal da. Entfernen Sie einen.',
 	'period-day-out-of-range': 'Das ist kein Wochentag. Wählen Sie den Tag noch einmal.',
 	'period-time-out-of-range':
@@ -184,7 +184,7 @@ export const refusals: Catalogue['refusals'] = {
 	'fraction-out-of-range':
 		'Dieser Anteil liegt außerhalb des Bereichs[: {value}; zulässig {limits}]. Korrigieren Sie ihn.',
 	'set-pressure-missing':
-		'Der Solldruck ist nicht bekannt. Geben Sie ihn unter Einrichten an, dann versuchen Sie einen anderen.',
+		'Der Solldruck ist nicht bekannt. Geben Sie ihn unter „Einrichten“ an, dann versuchen Sie einen anderen.',
 	'what-if-id-unknown':
 		'Was durchgespielt werden sollte, nennt etwas, das nicht mehr in der Erfassung ist. Wählen Sie noch einmal.',
 	'set-pressure-does-not-choke':
@@ -194,7 +194,7 @@ export const refusals: Catalogue['refusals'] = {
 	'leaks-while-off':
 		'Eine Leckage wird gezählt, während die Erzeugung aus ist. Das ist ein Fehler des Programms: Melden Sie ihn.',
 	'station-missing':
-		'Diese Erfassung hat noch keine Maschinen. Tragen Sie sie unter Einrichten ein.',
+		'Diese Erfassung hat noch keine Maschinen. Tragen Sie sie unter „Einrichten“ ein.',
 
 	// Was bei einem Jahr nicht fehlen darf
 	shortage:
@@ -214,24 +214,24 @@ export const refusals: Catalogue['refusals'] = {
 	'amount-out-of-range':
 		'Dieser Geldbetrag ist zu groß, um genau zu sein. Prüfen Sie Preis und Stunden.',
 	'price-out-of-range':
-		'Ein Preis muss mindestens 0 sein[; {value} nicht]. Korrigieren Sie ihn unter Einrichten.',
-	'price-missing': 'Es gibt noch keinen Energiepreis. Geben Sie unter Einrichten einen an.',
+		'Ein Preis muss mindestens 0 sein[; {value} nicht]. Korrigieren Sie ihn unter „Einrichten“.',
+	'price-missing': 'Es gibt noch keinen Energiepreis. Geben Sie unter „Einrichten“ einen an.',
 	'tariff-has-no-price':
-		'Der Tarif hat noch keinen Energiepreis. Geben Sie unter Einrichten einen an.',
+		'Der Tarif hat noch keinen Energiepreis. Geben Sie unter „Einrichten“ einen an.',
 	'tariff-price-unknown':
 		'Ein Zeitraum nennt einen Preis, den der Tarif nicht hat. Wählen Sie ihn noch einmal.',
 	'carbon-factor-missing':
-		'Es gibt noch keinen CO₂-Faktor, also kein CO₂e. Geben Sie unter Einrichten einen mit seiner Quelle an.',
+		'Es gibt noch keinen CO₂-Faktor, also kein CO₂e. Geben Sie unter „Einrichten“ einen mit seiner Quelle an.',
 	'emission-factor-out-of-range':
-		'Der CO₂-Faktor muss mindestens 0 sein[; {value} nicht]. Korrigieren Sie ihn unter Einrichten.',
+		'Der CO₂-Faktor muss mindestens 0 sein[; {value} nicht]. Korrigieren Sie ihn unter „Einrichten“.',
 	'emission-factor-without-source':
-		'Der CO₂-Faktor hat keine Quelle. Sagen Sie, woher er stammt: Sie wird neben der Zahl gedruckt.',
+		'Der CO₂-Faktor hat keine Quelle. Geben Sie an, woher er stammt: Die Quelle wird neben der Zahl gedruckt.',
 	'cost-out-of-range':
 		'Diese Kosten müssen mindestens 0 sein[; {value} nicht]. Korrigieren Sie sie.',
 	'saving-out-of-range':
 		'Diese Einsparung liegt außerhalb des Bereichs[: {value}]. Prüfen Sie sie.',
 	'never-pays-back':
-		'Das macht sich nie bezahlt: Es spart nichts. Lassen Sie es oder ändern Sie die Arbeit.',
+		'Das amortisiert sich nie: Es spart nichts. Verzichten Sie darauf oder ändern Sie die Arbeit.',
 	'discount-rate-out-of-range':
 		'Der Zinssatz liegt außerhalb des Bereichs[: {value}; zulässig {limits}]. Geben Sie ihn als Anteil an, etwa 0,08.',
 	'horizon-out-of-range':
@@ -245,19 +245,19 @@ export const refusals: Catalogue['refusals'] = {
 	'shared-error-out-of-range':
 		'Ein gemeinsamer Fehler liegt außerhalb des Bereichs[: {spread}; zulässig {limits}]. Geben Sie ihn als Anteil an, etwa 0,2.',
 	'run-option-out-of-range':
-		'Eine Einstellung der Spanne liegt außerhalb des Bereichs[: {option} {value}; zulässig {limits}]. Korrigieren Sie sie.',
+		'Eine Einstellung des 90-%-Bereichs liegt außerhalb des Bereichs[: {option} {value}; zulässig {limits}]. Korrigieren Sie sie.',
 	'test-leak-not-positive':
 		'Die Systemprüfung ergibt keine Leckage über null. Prüfen Sie vor dem Vergleich ihre Messwerte.',
 	'test-uncertainty-out-of-range':
 		'Die Unsicherheit der Systemprüfung liegt außerhalb des Bereichs[: {relativeStandardUncertainty}; zulässig {limits}]. Geben Sie sie als Anteil an, etwa 0,1.',
 	'scaling-without-estimates':
-		'Jede Leckage wurde gemessen, also gibt es keine Schätzung anzupassen. Prüfen Sie stattdessen die Systemprüfung.',
+		'Jede Leckage wurde gemessen, also gibt es keine Schätzung zu skalieren. Sehen Sie sich stattdessen die Systemprüfung an.',
 	'scaling-below-measured':
-		'An den Leckagen wurde mehr gemessen, als die Systemprüfung fand. Prüfen Sie die Prüfung und diese Messwerte.',
+		'An den Leckagen wurde mehr gemessen, als die Systemprüfung fand. Kontrollieren Sie die Prüfung und diese Messwerte.',
 	'trial-worker-failed':
 		'Was sich daraus ergäbe, ließ sich nicht berechnen. Laden Sie die Seite neu und versuchen Sie es noch einmal.',
 	'uncertainty-worker-failed':
-		'Die Spanne ließ sich nicht ausrechnen. Laden Sie die Seite neu und versuchen Sie es noch einmal.',
+		'Der 90-%-Bereich ließ sich nicht berechnen. Laden Sie die Seite neu und versuchen Sie es noch einmal.',
 
 	// Die Erfassung ändern
 	'entity-exists': 'Das ist schon in der Erfassung. Ändern Sie, was dort steht.',
@@ -282,7 +282,7 @@ export const refusals: Catalogue['refusals'] = {
 	'currency-differs':
 		'Die beiden Rundgänge stehen in verschiedenen Währungen[: {before} und {after}]. Stellen Sie dieselbe ein, dann vergleichen Sie.',
 	'system-tests-missing':
-		'Eine gemessene Einsparung braucht in beiden Rundgängen eine Systemprüfung[; {round} hat keine]. Fügen Sie sie unter Bewerten hinzu oder belassen Sie es bei dem, was das Abseifen belegt.',
+		'Eine gemessene Einsparung braucht in beiden Rundgängen eine Systemprüfung[; {round} hat keine]. Fügen Sie sie unter „Bewerten“ hinzu oder belassen Sie es bei dem, was das Abseifen belegt.',
 	'round-unknown':
 		'Einen Rundgang „{round}“ gibt es in dieser Erfassung nicht. Wählen Sie einen von diesen[: {rounds}].',
 	'round-ambiguous':
@@ -292,19 +292,19 @@ export const refusals: Catalogue['refusals'] = {
 	'nothing-to-undo': 'Hier gibt es nichts rückgängig zu machen.',
 	'nothing-to-redo': 'Hier gibt es nichts zu wiederholen.',
 	'write-failed':
-		'Die letzte Änderung ist noch nicht auf dem Datenträger. Lassen Sie diese Seite offen; sichern Sie die Erfassung in eine Datei, falls es so bleibt.',
+		'Die letzte Änderung ist noch nicht gespeichert. Lassen Sie diese Seite offen; sichern Sie die Erfassung in eine Datei, falls es so bleibt.',
 	'write-slow':
-		'Der Datenträger hat noch nicht geantwortet, die letzte Änderung ist also nicht sicher. Lassen Sie diese Seite offen; sichern Sie die Erfassung in eine Datei, falls es so bleibt.',
+		'Der Speicher hat noch nicht geantwortet, die letzte Änderung ist also nicht sicher. Lassen Sie diese Seite offen; sichern Sie die Erfassung in eine Datei, falls es so bleibt.',
 	'read-failed':
-		'Was auf diesem Gerät gespeichert ist, ließ sich nicht lesen. Schließen Sie andere Tabs dieser Seite und laden Sie sie neu.',
+		'Was auf diesem Gerät gespeichert ist, ließ sich nicht lesen. Schließen Sie andere Tabs dieser Seite und laden Sie die Seite neu.',
 	'storage-unavailable':
 		'Dieser Browser lässt die Seite nichts aufbewahren. Erlauben Sie ihr den Speicher oder verlassen Sie den privaten Modus.',
 	'storage-full':
-		'Das Gerät ist voll, die Änderung ist also nicht auf dem Datenträger. Sichern Sie die Erfassung zuerst in eine Datei; schaffen Sie dann Platz und versuchen Sie es noch einmal.',
+		'Der Speicher des Geräts ist voll, die Änderung ist also nicht gespeichert. Sichern Sie die Erfassung zuerst in eine Datei; schaffen Sie dann Platz und versuchen Sie es noch einmal.',
 	'pictures-in-no-file':
 		'Dieser Standort steht noch nicht ganz in einer Erfassungsdatei, also wird keines seiner Bilder gelöscht. Sichern Sie ihn zuerst in eine Datei.',
 	'storage-newer':
-		'Was hier gespeichert ist, wurde von einer neueren Version geschrieben. Laden Sie die Seite neu, dann öffnen Sie es noch einmal.',
+		'Was hier gespeichert ist, wurde von einer neueren Version geschrieben. Laden Sie die Seite neu, um zu aktualisieren, dann öffnen Sie es noch einmal.',
 	'site-unknown':
 		'Dieser Standort ist nicht auf diesem Gerät. Öffnen Sie seine Erfassungsdatei oder wählen Sie einen anderen Standort.',
 	'site-newer':
@@ -327,9 +327,9 @@ export const refusals: Catalogue['refusals'] = {
 	'file-damaged':
 		'Die Datei ist beschädigt[ bei {entry}]. Kopieren Sie sie noch einmal von ihrer Quelle.',
 	'file-checksum':
-		'Ein Teil der Datei ist nicht, was gesichert wurde[: {entry}]. Kopieren Sie sie noch einmal von ihrer Quelle.',
+		'Ein Teil der Datei stimmt nicht mit dem überein, was gesichert wurde[: {entry}]. Kopieren Sie sie noch einmal von ihrer Quelle.',
 	'file-compression':
-		'Ein Teil der Datei ist so gepackt, wie es hier nicht gelesen wird[: {entry}]. Sichern Sie sie noch einmal.',
+		'Ein Teil der Datei ist auf eine Weise gepackt, die hier nicht gelesen wird[: {entry}]. Sichern Sie sie noch einmal.',
 	'file-encrypted':
 		'Die Datei ist mit einem Kennwort verschlüsselt. Öffnen Sie sie dort, wo sie verschlüsselt wurde, und sichern Sie sie ohne Kennwort.',
 	'file-entry-missing':
@@ -370,7 +370,7 @@ export const refusals: Catalogue['refusals'] = {
 	'image-without-size': 'Das Bild sagt nicht, wie groß es ist. Speichern Sie es als PNG oder JPEG.',
 	'pdf-locked': 'Dieses PDF verlangt ein Kennwort. Speichern Sie eine Kopie ohne Kennwort.',
 	'app-part-missing':
-		'Ein Teil der App ließ sich nicht laden. Verbinden Sie sich mit einem Netz, laden Sie die Seite neu und versuchen Sie es noch einmal.',
+		'Ein Teil der App ließ sich nicht laden. Stellen Sie eine Internetverbindung her, laden Sie die Seite neu und versuchen Sie es noch einmal.',
 	'pdf-unreadable':
 		'Dieses PDF ist beschädigt oder abgeschnitten. Kopieren Sie es noch einmal von seiner Quelle.',
 	'pdf-page-not-drawn':
@@ -383,16 +383,16 @@ export const refusals: Catalogue['refusals'] = {
 	'plan-corners-crossed':
 		'Diese Ecken laufen nicht um ein Blatt herum. Tippen Sie oben links, oben rechts, unten rechts, unten links an.',
 	'plan-without-scale':
-		'Auf diesem Plan gibt es keine Meter[, „{plan}“]. Legen Sie zuerst seinen Maßstab mit einer bekannten Strecke fest.',
-	'plan-not-chosen': 'Sagen Sie, welcher Plan[; es gibt diese: {plans}].',
+		'Auf diesem Plan gibt es keine Meter[, „{plan}“]. Legen Sie zuerst seinen Maßstab an einer bekannten Strecke fest.',
+	'plan-not-chosen': 'Geben Sie an, welcher Plan gemeint ist[; es gibt diese: {plans}].',
 	'survey-without-plan':
-		'In dieser Erhebung gibt es keinen Plan. Fügen Sie beim Einrichten einen hinzu.',
+		'In dieser Erfassung gibt es keinen Plan. Fügen Sie unter „Einrichten“ einen hinzu.',
 
 	// Das Beheben planen
 	'plan-without-windows':
 		'Es gibt noch kein Abschaltfenster. Fügen Sie eine Zeit hinzu, in der die Luft aus sein kann.',
 	'plan-without-jobs':
-		'Noch lässt sich keine Leckage einplanen. Bewerten Sie die Leckagen unter Bewerten oder ändern Sie, was ausgelassen ist.',
+		'Noch lässt sich keine Leckage einplanen. Bewerten Sie die Leckagen unter „Bewerten“ oder ändern Sie, was ausgelassen ist.',
 
 	// Die Liste übergeben
 	'work-order-priority-without-word':
@@ -409,7 +409,8 @@ export const refusals: Catalogue['refusals'] = {
 		'Die Seiten ließen sich nicht erstellen. Schließen Sie andere Seiten, um Speicher frei zu machen, und versuchen Sie es noch einmal; die Tabellen tragen dieselben Sicherheitshinweise.',
 
 	// Die Befehlszeile
-	'command-missing': 'Es wurde kein Befehl gegeben. Verwenden Sie einen von diesen[: {accepted}].',
+	'command-missing':
+		'Es wurde kein Befehl angegeben. Verwenden Sie einen von diesen[: {accepted}].',
 	'command-unknown':
 		'Den Befehl „{given}“ gibt es nicht. Verwenden Sie einen von diesen[: {accepted}].',
 	'option-unknown':
@@ -417,11 +418,11 @@ export const refusals: Catalogue['refusals'] = {
 	'option-without-value':
 		'Die Option {option} braucht einen Wert. Schreiben Sie ihn dahinter[, etwa {example}].',
 	'option-with-value': 'Die Option {option} nimmt keinen Wert. Lassen Sie „{text}“ weg.',
-	'option-twice': 'Die Option {option} wurde zweimal gegeben. Geben Sie sie einmal.',
-	'option-missing': 'Die Option {option} fehlt. Geben Sie sie[, etwa {example}].',
+	'option-twice': 'Die Option {option} wurde zweimal angegeben. Geben Sie sie einmal an.',
+	'option-missing': 'Die Option {option} fehlt. Geben Sie sie an[, etwa {example}].',
 	'option-unusable-with':
 		'Die Option {option} lässt sich nicht mit {other} verwenden. Lassen Sie eine davon weg.',
-	'option-needs': 'Die Option {option} braucht {other} daneben. Geben Sie beide.',
+	'option-needs': 'Die Option {option} braucht {other} daneben. Geben Sie beide an.',
 	'choice-unknown':
 		'„{text}“ gehört nicht zur Auswahl. Verwenden Sie eines von diesen[: {accepted}].',
 	'pair-unreadable': '„{text}“ ist nicht lesbar. Schreiben Sie es[ wie {example}].',

@@ -11,10 +11,10 @@ export const savingsReport: Catalogue['savingsReport'] = {
 	roundsPrinted: (rounds, day) => `${rounds}  ·  gedruckt am ${day}`,
 	headline: (sum, interval) => `Durch Abseifen belegt: ${sum} im Jahr, 90-%-Bereich ${interval}.`,
 	printPage: 'Diese Seite drucken',
-	backToProve: 'Zurück zu Belegen',
-	toProve: 'Zu Belegen',
+	backToProve: 'Zurück zu „Belegen“',
+	toProve: 'Zu „Belegen“',
 	oneRound:
-		'Ein Einsparbericht vergleicht zwei Rundgänge, und dieser Standort hat erst einen. Beginnen Sie den nächsten unter Belegen.',
+		'Ein Einsparbericht vergleicht zwei Rundgänge, und dieser Standort hat erst einen. Beginnen Sie den nächsten unter „Belegen“.',
 	page: (page, pages) => `Seite ${page} von ${pages}`,
 
 	makePdf: 'PDF erstellen',
@@ -31,9 +31,9 @@ export const savingsReport: Catalogue['savingsReport'] = {
 	},
 	pictureNotHere: 'Das Bild ist nicht auf diesem Gerät.',
 
-	strengthsTitle: 'Drei Stärken',
-	strengthsLead: 'Drei Stärken, nie zusammengezählt',
-	strength: 'Stärke',
+	strengthsTitle: 'Drei Nachweisstufen',
+	strengthsLead: 'Drei Nachweisstufen, nie zusammengezählt',
+	strength: 'Nachweis',
 	aYear: 'Im Jahr',
 	interval: '90-%-Bereich',
 	within: (range) => `90 %: ${range}`,
@@ -61,9 +61,9 @@ export const savingsReport: Catalogue['savingsReport'] = {
 		'method-smaller': (_tag, evidence) =>
 			`Alles nach „${evidence}“ Bemessene ist um ein Drittel kleiner, in beiden Rundgängen`
 	},
-	wouldMove: 'Was daran rücken würde',
+	wouldMove: 'Was es verschieben würde',
 	soapClaimed: (sum) =>
-		`Das Gemeldete abzuseifen, würde bis zu ${sum} im Jahr von gemeldet zu belegt rücken.`,
+		`Würde das Gemeldete abgeseift, könnten bis zu ${sum} im Jahr von „gemeldet“ zu „belegt“ rücken.`,
 	restsOnUnseen: (sum) => `${sum} im Jahr beruhen auf Leckagen, die niemand erneut angesehen hat.`,
 	testBoth:
 		'Eine Systemprüfung in beiden Rundgängen würde die Einsparung messen, ohne eine Größe zu schätzen.',
@@ -98,8 +98,8 @@ export const savingsReport: Catalogue['savingsReport'] = {
 		}),
 	leftOutToo: (count, shown) =>
 		many(count, {
-			one: '1 Leckage ist auf beiden Seiten ausgelassen.',
-			other: `${shown} Leckagen sind auf beiden Seiten ausgelassen.`
+			one: '1 Leckage ist in beiden Rundgängen ausgelassen.',
+			other: `${shown} Leckagen sind in beiden Rundgängen ausgelassen.`
 		}),
 	oneByOne: 'Einzeln aufgeführt',
 	everyReached: 'Jede Stelle wurde erreicht.',
@@ -107,7 +107,8 @@ export const savingsReport: Catalogue['savingsReport'] = {
 		`Leckage ${tag}, ${place}: ${sum} im Jahr, als undicht gezählt.`,
 	countedThoughClaimed: (tag, place, sum) =>
 		`Leckage ${tag}, ${place}: ${sum} im Jahr, als undicht gezählt, obwohl als behoben gemeldet.`,
-	leftOut: (tag, place, why) => `Leckage ${tag}, ${place}: auf beiden Seiten ausgelassen. ${why}`,
+	leftOut: (tag, place, why) =>
+		`Leckage ${tag}, ${place}: in beiden Rundgängen ausgelassen. ${why}`,
 	noPlace: 'Ort nicht notiert',
 
 	adjustedTitle: 'Auf gleiche Bedingungen gebracht',
@@ -117,17 +118,17 @@ export const savingsReport: Catalogue['savingsReport'] = {
 
 	ratesTitle: 'Wie schnell es wiederkommt',
 	joints: 'Als dicht belegte und erneut angesehene Verbindungen',
-	back: 'Wieder',
+	back: 'Wieder undicht',
 	each: 'Im Jahr, je Stück (90 %)',
 	leftAlone: (sum, range) =>
-		`Ohne Zutun kommen mit jedem Jahr ${sum} im Jahr mehr wieder oder neu dazu (90 %: ${range}); etwa so viel ist ein jährlicher Rundgang wert.`,
+		`Ohne Zutun kommen mit jedem Jahr ${sum} im Jahr hinzu, durch wieder oder neu undichte Stellen (90 %: ${range}); etwa so viel ist ein jährlicher Rundgang wert.`,
 	nextRound: (day, from, to) =>
-		`Nächster Rundgang bis ${day} (${from} bis ${to}): Dann ist ein Viertel dessen, was gehalten hat, wieder verloren.`,
+		`Nächster Rundgang bis ${day} (${from} bis ${to}): Bis dahin ist ein Viertel der erreichten Einsparung wieder verloren.`,
 	kind: (part, action) => `${part}: ${action}`,
 
 	restsTitle: 'Worauf das beruht',
 	conditionsOf: (round) =>
-		`Beide Rundgänge stehen unter den Bedingungen von ${round}: Druck, Stunden, Drucklufterzeugung, Bedarf und Preise.`,
+		`Beide Rundgänge sind auf die Bedingungen von ${round} gebracht: Druck, Stunden, Drucklufterzeugung, Bedarf und Preise.`,
 	conditionsKept: (round) => `Die Bedingungen von ${round} wurden beim Abschluss festgehalten.`,
 	conditionsNotKept: (round) =>
 		`Die Bedingungen von ${round} wurden nicht festgehalten; eine Anpassung von dort aus lässt sich nicht zeigen.`,
@@ -135,7 +136,7 @@ export const savingsReport: Catalogue['savingsReport'] = {
 	assumptions: [
 		'Was niemand erreicht hat, zählt nach seinem letzten Messwert als undicht; Gemeldetes zählt nicht als eingespart.',
 		'Was ein Verfahren oder ein Manometer falsch anzeigt, ist in beiden Rundgängen gleich und hebt sich in der Differenz auf.',
-		'Der Bereich gilt den Größen der Leckagen; Preise und Drucklufterzeugung gelten als bekannt.',
+		'Der 90-%-Bereich betrifft nur die Größen der Leckagen; Preise und Drucklufterzeugung gelten als bekannt.',
 		'Die Amortisation stellt alles, was als Ausgabe für Reparaturen notiert wurde, dem gegenüber, was durch Abseifen belegt ist, ohne Abzinsung.'
 	],
 	carbon: (factor, source, year) => `CO₂e: ${factor} kg je kWh (${source}, ${year}).`,

@@ -16,16 +16,17 @@ export const setUp: Catalogue['setUp'] = {
 		sections: {
 			title: 'Abschnitte',
 			about:
-				'Ein Abschnitt ist, was ein Absperrventil absperrt. Er hat einen Druck und eine Zahl von Stunden unter Druck.'
+				'Ein Abschnitt ist, was ein Absperrventil absperrt. Er hat einen Druck und eine Zahl von Stunden im Jahr, die er unter Druck steht.'
 		},
 		supply: {
 			title: 'Drucklufterzeugung',
 			about:
-				'Wie die Druckluft erzeugt wird und welches von zwei Verfahren aus dem Volumenstrom eine Leistung macht. Das Kurzverfahren braucht eine Zahl, die Station zunächst eine Maschine.'
+				'Wie die Druckluft erzeugt wird und mit welchem von zwei Verfahren aus dem Volumenstrom die Leistung berechnet wird. Das Kurzverfahren braucht eine Zahl, die Station zunächst eine Maschine.'
 		},
 		prices: {
 			title: 'Preise',
-			about: 'Was leer ist, fehlt in der Rechnung und wird so genannt; es gilt nie als null.'
+			about:
+				'Was leer bleibt, fehlt in der Rechnung und wird als fehlend genannt; es gilt nie als null.'
 		},
 		startingValues: {
 			title: 'Startwerte',
@@ -68,7 +69,7 @@ export const setUp: Catalogue['setUp'] = {
 		noteHint: 'Ansprechpartner, Tore, Freigaben: was der nächste Besuch braucht.',
 		air: 'Die Luft am Standort',
 		airAbout:
-			'In der Höhe ist die Luft dünner, und der Überdruck zählt vom Luftdruck außen an. Ein abgelesener Luftdruck geht der Höhe vor.',
+			'In der Höhe ist die Luft dünner, und der Überdruck zählt ab dem Luftdruck der Umgebung. Ein abgelesener Luftdruck geht der Höhe vor.',
 		altitude: 'Höhe über dem Meer',
 		altitudeUnused: 'Nicht verwendet: Es gibt einen abgelesenen Luftdruck.',
 		barometer: 'Luftdruck',
@@ -82,7 +83,8 @@ export const setUp: Catalogue['setUp'] = {
 			},
 			anr: {
 				text: 'ANR',
-				about: 'ISO 8778: 20 °C, 100 kPa, 65 % Feuchte. So werden Ventile und Zylinder angegeben.'
+				about:
+					'ISO 8778: 20 °C, 100 kPa, 65 % relative Feuchte. So werden Ventile und Zylinder angegeben.'
 			},
 			normal: {
 				text: 'Normzustand',
@@ -117,7 +119,7 @@ export const setUp: Catalogue['setUp'] = {
 		addAnother: 'Weiteren Plan hinzufügen',
 		kinds: 'PDF, PNG, JPEG, WebP oder SVG',
 		title: (plan, site) => `${plan ?? 'Plan'} – ${site} – Airtally`,
-		back: 'Zurück zu Einrichten',
+		back: 'Zurück zu „Einrichten“',
 		noSuch: 'Diesen Plan gibt es nicht'
 	},
 
@@ -161,7 +163,7 @@ export const setUp: Catalogue['setUp'] = {
 		addPeriod: 'Preis für bestimmte Stunden hinzufügen, etwa nachts',
 		air: 'Luft',
 		water: 'Wasser und Wartung',
-		waterHint: 'Je Kubikmeter angesaugter Luft (ISO 1217), zusätzlich zur Energie.',
+		waterHint: 'Je Kubikmeter freier Luft (ISO 1217), zusätzlich zur Energie.',
 		carbon: 'CO₂',
 		carbonAbout: 'Steht mit Jahr und Quelle bei jeder CO₂e-Angabe.',
 		factor: 'Faktor',
@@ -171,7 +173,8 @@ export const setUp: Catalogue['setUp'] = {
 		sourceHint: 'Wer ihn veröffentlicht hat.',
 		carbonIncomplete: 'Er zählt, sobald Faktor, Jahr und Quelle eingetragen sind.',
 		ahead: 'Vorausschau',
-		aheadAbout: 'Für den heutigen Wert einer Reparatur. Die Amortisation braucht sie nicht.',
+		aheadAbout:
+			'Für den heutigen Wert (Barwert) einer Reparatur. Die Amortisation braucht sie nicht.',
 		rate: 'Kalkulationszinssatz',
 		rateHint: 'Je Jahr.',
 		horizon: 'Zeitraum',
@@ -179,7 +182,7 @@ export const setUp: Catalogue['setUp'] = {
 	},
 
 	soap: {
-		title: 'Was der Schaum zeigt',
+		title: 'Was der Schaum besagt',
 		about:
 			'Für welche runden Löcher jedes Verhalten von Seifenlösung oder Lecksuchmittel stehen kann; neun von zehn Leckagen liegen dazwischen. Keine veröffentlichte Quelle macht aus dem Bild des Schaums einen Volumenstrom: Diese Spannen sind unsere eigenen, und eine Systemprüfung kann Anlass geben, sie zu verschieben.',
 		changed: 'Hier geändert',
@@ -193,9 +196,9 @@ export const setUp: Catalogue['setUp'] = {
 	},
 
 	kept: {
-		merged: 'Hinterlassen von übernommenen Dateien',
+		merged: 'Nach dem Übernehmen von Dateien noch offen',
 		mergedAbout:
-			'Nichts wurde überschrieben. Was hier steht, will vielleicht noch einmal angesehen werden; es bleibt stehen, bis Sie es erledigt haben.',
+			'Nichts wurde überschrieben. Was hier steht, sollten Sie sich noch einmal ansehen; es bleibt stehen, bis Sie es erledigt haben.',
 		settled: 'Das ist erledigt',
 		changes: (count, shown) =>
 			many(count, {

@@ -7,20 +7,20 @@ export const siteList: Catalogue['siteList'] = {
 	title: 'Airtally: Leckagen in Druckluftnetzen erfassen',
 	tagline: 'Jedes Zischen hat seinen Preis.',
 	about:
-		'Gehen Sie mit der Sprühflasche durch das Werk, setzen Sie jede Leckage auf den Plan und sehen Sie, was sie im Jahr kostet, welche zuerst zu beheben ist und was vorher abzusperren ist. Alles bleibt auf diesem Gerät und funktioniert ohne Netz.',
+		'Gehen Sie mit der Sprühflasche durch das Werk, setzen Sie jede Leckage auf den Plan und sehen Sie, was sie im Jahr kostet, welche zuerst zu beheben ist und was vorher abzusperren ist. Alles bleibt auf diesem Gerät und funktioniert ohne Internet.',
 	firstRound: 'Rundgang 1',
 	demoName: 'Der Beispielstandort',
 	notKept:
-		'Ein Teil der App konnte nicht für die Arbeit ohne Netz abgelegt werden. Öffnen Sie diese Seite vor dem Rundgang noch einmal mit Netz.',
+		'Ein Teil der App konnte nicht für die Arbeit ohne Internet abgelegt werden. Öffnen Sie diese Seite vor dem Rundgang noch einmal mit Internetverbindung.',
 	onlyInMemory: (why) =>
 		`${why} Sie können trotzdem an einer Erfassung arbeiten, doch sie ist weg, wenn diese Seite geschlossen oder neu geladen wird: Sichern Sie sie vorher in eine Datei. Was hier früher abgelegt wurde, bleibt unberührt.`,
 	goToIt: 'Dorthin',
 	removed: (site) => `${site} ist aus dieser Liste entfernt.`,
 	undo: 'Rückgängig',
-	drop: 'Erfassungsdatei irgendwo ablegen',
+	drop: 'Erfassungsdatei an beliebiger Stelle ablegen',
 	refusedFile: (file, why) => `${file}: ${why}`,
 
-	guide: 'Anleitung und Feldkarte',
+	guide: 'Anleitung und Taschenkarte',
 	light: 'Hell, bei Sonne',
 	dark: 'Dunkel, fürs Büro',
 

@@ -3,7 +3,7 @@ import type { Catalogue } from '../catalogue.ts';
 export const sums: Catalogue['sums'] = {
 	methods: {
 		quick: 'Kurzverfahren: eine spezifische Leistung für den ganzen Volumenstrom',
-		supply: 'Erzeugermodell: die Station bei Teillast, Stunde für Stunde der Woche',
+		supply: 'Stationsmodell: die Station bei Teillast, Stunde für Stunde der Woche',
 		none: 'nur Luft: Die Erfassung sagt noch nicht, was die Erzeugung braucht'
 	},
 	quantities: {
@@ -18,7 +18,7 @@ export const sums: Catalogue['sums'] = {
 		'shared-cost': 'Anteil an dem, was für die ganze Station bezahlt wird',
 		'share-of-energy': 'Anteil an der Energie aller Leckagen',
 		'energy-of-all': 'Energie aller Leckagen im Jahr',
-		'demand-charge-fall': 'Minderung des Leistungspreises',
+		'demand-charge-fall': 'Minderung der Leistungskosten',
 		'demand-price': 'Preis eines Kilowatts Spitzenleistung',
 		'charges-per-year': 'Abrechnungen im Jahr',
 		'peak-power-with-leaks': 'Höchste Leistung heute',
@@ -51,8 +51,8 @@ export const sums: Catalogue['sums'] = {
 		'machine-power': 'Leistung',
 		'machine-flow': 'Geforderter Volumenstrom',
 		'machine-capacity': 'Liefermenge',
-		'machine-full-power': 'Leistung bei Volllast',
-		'work-factor': 'Arbeit beim Solldruck durch Arbeit beim Nenndruck',
+		'machine-full-power': 'Leistungsaufnahme bei Volllast',
+		'work-factor': 'Arbeit beim Solldruck geteilt durch Arbeit beim Nenndruck',
 		'rated-pressure': 'Nenndruck',
 		'inlet-flow': 'Volumenstrom, Ansaugzustand',
 		'share-of-hours': 'Anteil an den Stunden der Station unter Druck',
@@ -63,7 +63,7 @@ export const sums: Catalogue['sums'] = {
 		'free-air-flow': 'Freie Luft',
 		'mass-flow': 'Massenstrom',
 		'reference-density': 'Dichte der Luft im Bezugszustand',
-		'mass-flux': 'Massenstrom durch jeden Quadratmeter',
+		'mass-flux': 'Massenstrom je Quadratmeter',
 		'line-pressure': 'Druck in der Leitung',
 		'gauge-pressure': 'Überdruck',
 		'site-pressure': 'Luftdruck am Standort',
@@ -74,7 +74,7 @@ export const sums: Catalogue['sums'] = {
 		interval: 'In jeweils',
 
 		'effective-area': 'Wirksame Fläche',
-		'test-scaling': 'Anpassung der Schätzungen an die Systemprüfung',
+		'test-scaling': 'Skalierung der Schätzungen auf die Systemprüfung',
 		uncertainty: 'Ihre relative Standardunsicherheit',
 		'discharge-coefficient': 'Durchflussbeiwert',
 		'opening-area': 'Fläche der Öffnung',
@@ -94,20 +94,20 @@ export const sums: Catalogue['sums'] = {
 		'sonic-conductance': 'Pneumatischer Leitwert C',
 		'critical-ratio': 'Kritisches Druckverhältnis b',
 
-		'system-leak': 'Leckage des ganzen Systems beim Solldruck',
-		'system-leak-mass-flow': 'Massenstrom der Leckage des ganzen Systems',
+		'system-leak': 'Leckage des ganzen Netzes beim Solldruck',
+		'system-leak-mass-flow': 'Massenstrom der Leckage des ganzen Netzes',
 		'load-share': 'Anteil der Zeit unter Last',
 		'loaded-time': 'Unter Last, alle Zyklen',
 		'unloaded-time': 'Leerlauf oder aus, alle Zyklen',
 		capacity: 'Liefermenge der Maschine',
 		'capacity-mass-flow': 'Massenstrom der Maschine',
 		'flux-ratio': 'Vom Druck der Prüfung auf den Solldruck',
-		'flux-at-test': 'Massenstrom durch jeden Quadratmeter, bei der Prüfung',
-		'flux-at-set': 'Massenstrom durch jeden Quadratmeter, beim Solldruck',
+		'flux-at-test': 'Massenstrom je Quadratmeter, bei der Prüfung',
+		'flux-at-set': 'Massenstrom je Quadratmeter, beim Solldruck',
 		'test-pressure': 'Mittlerer Druck der Prüfung',
 		'system-volume': 'Volumen von Behältern und Rohren',
 		'test-time': 'Dauer',
-		'bleed-integral': 'Druckabfall durch den Volumenstrom, den er treibt',
+		'bleed-integral': 'Druckabfall geteilt durch den Volumenstrom, den er treibt',
 		'start-pressure': 'Druck am Anfang',
 		'end-pressure': 'Druck am Ende',
 		'end-reading': 'Am Ende abgelesener Druck',
@@ -116,8 +116,8 @@ export const sums: Catalogue['sums'] = {
 		'handbook-factor': 'Faktor des Handbuchs',
 		'line-slope': 'Steigung der Ausgleichsgeraden',
 		'line-intercept': 'Ausgleichsgerade bei Überdruck null',
-		'delivered-capacity': 'Wirkliche Liefermenge',
-		'delivered-mass-flow': 'Wirklich gelieferter Massenstrom',
+		'delivered-capacity': 'Tatsächliche Liefermenge',
+		'delivered-mass-flow': 'Tatsächlich gelieferter Massenstrom',
 		'stored-mass-flow': 'Im Behälter gespeichert',
 		'leaked-mass-flow': 'Beim Füllen durch Leckagen verloren',
 		'tank-temperature': 'Temperatur der Luft im Behälter'
@@ -129,11 +129,11 @@ export const sums: Catalogue['sums'] = {
 		reading: 'beim Begehen oder bei der Prüfung abgelesen oder beurteilt',
 		section: 'aus dem Abschnitt',
 		sectionNamed: (name) => `aus dem Abschnitt „${name}“`,
-		supply: 'aus Einrichten, Drucklufterzeugung',
-		schedule: 'aus Einrichten, die Woche',
-		station: 'aus Einrichten, die Maschinen',
-		site: 'aus Einrichten, der Standort',
-		prices: 'aus Einrichten, Preise',
+		supply: 'aus „Einrichten“, Drucklufterzeugung',
+		schedule: 'aus „Einrichten“, Woche',
+		station: 'aus „Einrichten“, Maschinen',
+		site: 'aus „Einrichten“, Standort',
+		prices: 'aus „Einrichten“, Preise',
 		cited: (source) => `Quelle: ${source}`
 	},
 	references: {
@@ -144,10 +144,10 @@ export const sums: Catalogue['sums'] = {
 	},
 	absolute: (pressure) => `${pressure} absolut`,
 	per: (amount, unit) => `${amount} je ${unit}`,
-	byAllErrors: (range) => `neun von zehn, nach allen Fehlern: ${range}`,
+	byAllErrors: (range) => `in neun von zehn Fällen, alle Fehler zusammen: ${range}`,
 	byAllErrorsWithMiddle: (range, middle) =>
-		`neun von zehn, nach allen Fehlern: ${range}, Mitte ${middle}`,
-	byReading: (range) => `neun von zehn, nur nach dieser Angabe: ${range}`,
+		`in neun von zehn Fällen, alle Fehler zusammen: ${range}, Mitte ${middle}`,
+	byReading: (range) => `in neun von zehn Fällen, nur nach dieser Angabe: ${range}`,
 	range: (low, high) => `${low} bis ${high}`,
 
 	workings: {
@@ -159,15 +159,15 @@ export const sums: Catalogue['sums'] = {
 
 	found: {
 		keepWalking: (share, range) =>
-			`Sie haben etwa ${share} dessen gefunden, was das System verliert (${range}). Suchen Sie weiter.`,
+			`Sie haben etwa ${share} dessen gefunden, was das Netz verliert (${range}). Suchen Sie weiter.`,
 		keepWalkingRough: (share, range) =>
-			`Sie haben etwa ${share} dessen gefunden, was das System verliert, doch die Größen sind grob: Möglich sind ${range}. Suchen Sie weiter und messen Sie die größten nach.`,
+			`Sie haben etwa ${share} dessen gefunden, was das Netz verliert, doch die Größen sind grob: Möglich sind ${range}. Suchen Sie weiter und messen Sie die größten nach.`,
 		most: (share, range) =>
-			`Sie haben das meiste gefunden: etwa ${share} dessen, was das System verliert (${range}).`,
+			`Sie haben das meiste gefunden: etwa ${share} dessen, was das Netz verliert (${range}).`,
 		mostRough: (share, range) =>
-			`Was Sie gefunden haben, passt zu dem, was das System verliert: etwa ${share}, doch möglich sind ${range}. Die größten nachzumessen, brächte Klarheit.`,
+			`Was Sie gefunden haben, passt zu dem, was das Netz verliert: etwa ${share}, doch möglich sind ${range}. Die größten nachzumessen, brächte Klarheit.`,
 		tooHigh: (share, range) =>
-			`Ihre Schätzungen ergeben zusammen etwa ${share} dessen, was das System verliert (${range}); das kann nicht sein. Prüfen Sie die größten oder passen Sie die Schätzungen an die Prüfung an.`
+			`Ihre Schätzungen ergeben zusammen etwa ${share} dessen, was das Netz verliert (${range}); das kann nicht sein. Prüfen Sie die größten oder skalieren Sie die Schätzungen auf die Prüfung.`
 	},
 
 	warnings: {

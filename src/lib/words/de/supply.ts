@@ -13,12 +13,12 @@ export const supply: Catalogue['supply'] = {
 	notNow: 'Jetzt nicht',
 
 	quick: {
-		title: 'Kurzverfahren: eine Zahl für alle Luft',
+		title: 'Kurzverfahren: eine Zahl für die gesamte Druckluft',
 		about:
 			'Leistung ist spezifische Leistung mal Volumenstrom. Das sagt, was die Erzeugung im Mittel kostet; eine Maschine im Leerlauf oder mit Drosselregelung gibt weniger zurück, wenn eine Leckage behoben ist.',
 		specificPower: 'Spezifische Leistung',
 		unit: 'kW je m³/min',
-		hint: 'Leistung des gesamten Aggregats durch Liefermenge: beides steht im Datenblatt.',
+		hint: 'Leistungsaufnahme des gesamten Aggregats geteilt durch die Liefermenge: beides steht im Datenblatt.',
 		source: 'Woher die Zahl stammt',
 		byHand: 'von Hand eingetragen',
 		use: (figure) => `${figure} kW je m³/min verwenden`
@@ -34,7 +34,7 @@ export const supply: Catalogue['supply'] = {
 		remove: 'Station entfernen',
 		trim: 'Den schwankenden Teil übernimmt',
 		lastStarted: 'Die zuletzt gestartete Maschine',
-		none: 'Es gibt keinen Kompressor, also noch keine Energie. Fügen Sie einen hinzu.',
+		none: 'Es gibt noch keinen Kompressor, daher lässt sich keine Energie angeben. Fügen Sie einen hinzu.',
 		numbered: (place) => `Kompressor ${place}`,
 		add: 'Kompressor hinzufügen',
 		store: 'Gespeicherte Luft',
@@ -47,17 +47,17 @@ export const supply: Catalogue['supply'] = {
 	machine: {
 		capacity: 'Liefermenge',
 		capacityHint: 'Gelieferte Luft im Ansaugzustand, laut Datenblatt.',
-		power: 'Leistung bei Volllast',
+		power: 'Leistungsaufnahme bei Volllast',
 		powerHint: 'Des gesamten Aggregats, nicht vom Typenschild des Motors.',
 		ratedPressure: 'Nenndruck',
 		ratedPressureHint: 'Bei dem beides angegeben ist.',
-		usePower: (figure) => `Leistung nicht bekannt: ${figure} kW verwenden`,
+		usePower: (figure) => `Leistungsaufnahme nicht bekannt: ${figure} kW verwenden`,
 		leastEfficiency:
 			'einer Maschine, die den Mindestwirkungsgrad nach 10 CFR 431.345 gerade erreicht',
 		stillNeeded: (list) => `Noch nötig: ${list}.`,
 		needs: {
 			capacity: 'ihre Liefermenge',
-			power: 'ihre Leistung',
+			power: 'ihre Leistungsaufnahme',
 			pressure: 'ihr Druck',
 			control: 'wie sie dem Bedarf folgt'
 		},
@@ -78,16 +78,17 @@ export const supply: Catalogue['supply'] = {
 		follows: 'Wie sie dem Bedarf folgt',
 		controls: {
 			'load-unload': {
-				text: 'Last und Leerlauf',
+				text: 'Last-Leerlauf-Regelung',
 				about: 'Der Motor dreht weiter; die Maschine wird leise, wenn der Druck erreicht ist.'
 			},
 			'start-stop': {
-				text: 'Start und Stopp',
-				about: 'Der Motor hält an, wenn der Druck erreicht ist. Üblich bei kleinen Kolbenmaschinen.'
+				text: 'Start-Stopp-Regelung',
+				about:
+					'Der Motor hält an, wenn der Druck erreicht ist. Üblich bei kleinen Kolbenkompressoren.'
 			},
 			throttled: {
-				text: 'Ansaugdrosselung',
-				about: 'Ein Ventil am Ansaug schließt stufenlos; die Leistung sinkt kaum.'
+				text: 'Drosselregelung',
+				about: 'Ein Ventil an der Ansaugung schließt stufenlos; die Leistungsaufnahme sinkt kaum.'
 			},
 			'variable-speed': {
 				text: 'Drehzahlregelung',
@@ -105,9 +106,9 @@ export const supply: Catalogue['supply'] = {
 		slopeHint: 'Wenn sie ganz zudrosseln würde.',
 		unloadsBelow: 'Leerlauf unterhalb von',
 		unloadsBelowHint: 'Ihrer Liefermenge.',
-		leastFlow: 'Kleinste Fördermenge',
+		leastFlow: 'Kleinste Förderung',
 		leastFlowHint: 'Bei kleinster Drehzahl.',
-		leastPower: 'Leistung dabei',
+		leastPower: 'Leistung bei kleinster Förderung',
 		leastPowerHint: 'Von ihrer Leistung bei Volllast.',
 		band: 'Schaltdifferenz',
 		bandHint: 'Zwischen Ein- und Ausschaltdruck.',
@@ -134,7 +135,7 @@ export const supply: Catalogue['supply'] = {
 		about:
 			'Wann das Netz unter Druck steht, wie viel gebraucht wird und bei welchem Druck. Nächte und Wochenenden zählen: Leckagen haben keinen Feierabend.',
 		drawn: 'Die Woche als Bild; die Zeiträume darunter sagen dasselbe in Worten',
-		on: 'ein',
+		on: 'an',
 		off: 'aus',
 		notSaid: 'nicht angegeben: zählt als aus',
 		unassigned: (hours) => `${hours} im Jahr gehören zu keinem Zeitraum. Sie zählen als aus.`,
@@ -157,7 +158,7 @@ export const supply: Catalogue['supply'] = {
 		restAbout: 'Ferien und Stillstände: Wochen, die nicht dem Bild oben folgen.',
 		weeks: 'Solche Wochen im Jahr',
 		remain: (hours) => `${hours} im Jahr bleiben übrig.`,
-		meanwhile: 'Inzwischen ist die Luft',
+		meanwhile: 'In dieser Zeit ist die Luft',
 		days: ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'],
 		dayNames: ['Montag', 'Dienstag', 'Mittwoch', 'Donnerstag', 'Freitag', 'Samstag', 'Sonntag'],
 		everyDay: 'Täglich',
@@ -175,7 +176,7 @@ export const supply: Catalogue['supply'] = {
 		midnight: 'Mitternacht am Ende des Tages.',
 		nextDay: 'Am nächsten Tag.',
 		airIs: 'Die Luft ist',
-		on: 'Ein',
+		on: 'An',
 		off: 'Aus',
 		demand: 'Bedarf',
 		price: 'Preis',
@@ -184,13 +185,14 @@ export const supply: Catalogue['supply'] = {
 
 	purge: {
 		title: 'Spülluft des Trockners',
-		about: 'Luft, mit der ein Adsorptionstrockner sein eigenes Bett trocknet und die er abbläst.',
+		about:
+			'Luft, mit der ein Adsorptionstrockner sein Trockenmittel trocknet und die er dann abbläst.',
 		how: 'Wie er spült',
 		kinds: {
 			none: { text: 'Keine Spülluft', about: 'Ein Kältetrockner oder keiner.' },
 			'share-of-capacity': {
 				text: 'Immer gleich viel',
-				about: 'Ein Anteil der Nennmenge des Trockners, gleich wie viel fließt.'
+				about: 'Ein Anteil des Nennvolumenstroms des Trockners, gleich wie viel fließt.'
 			},
 			'share-of-flow': {
 				text: 'Folgt dem Volumenstrom',
@@ -198,7 +200,7 @@ export const supply: Catalogue['supply'] = {
 			}
 		},
 		share: 'Spülluft',
-		rated: 'Nennmenge',
+		rated: 'Nennvolumenstrom',
 		ratedStarting: 'Startwert: die Liefermenge aller Kompressoren.'
 	},
 

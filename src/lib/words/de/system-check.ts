@@ -5,9 +5,9 @@ const many = pluralsOf('de');
 
 /** What goes from one figure to another, with its verb. */
 const YEARLY_GOES = {
-	cost: 'gehen die jährlichen Kosten',
-	energy: 'geht die jährliche Energie',
-	air: 'geht die im Jahr verlorene freie Luft'
+	cost: 'ändern sich die jährlichen Kosten',
+	energy: 'ändert sich die jährliche Energie',
+	air: 'ändert sich die im Jahr verlorene freie Luft'
 };
 
 const leaks = (count: number, shown: string) =>
@@ -39,7 +39,7 @@ export const systemCheck: Catalogue['systemCheck'] = {
 	removeNamed: (name) => `${name} entfernen`,
 	knownToHint: (share) => `Eine Standardabweichung; leer: ${share}`,
 	whenEmpty: (value) => `Leer: ${value}`,
-	gaugeStep: 'Kleinster Schritt des Manometers',
+	gaugeStep: 'Kleinster Skalenschritt des Manometers',
 	clockStep: 'Kleinster Schritt der Uhr',
 	volume: 'Volumen',
 	volumeKnownTo: 'Volumen bekannt auf',
@@ -47,7 +47,7 @@ export const systemCheck: Catalogue['systemCheck'] = {
 
 	loadTime: {
 		about:
-			'Bei stehender Produktion läuft eine Maschine nur gegen die Leckagen unter Last und im Leerlauf. Stoppen Sie einige ihrer Zyklen.',
+			'Bei stehender Produktion läuft eine Maschine nur gegen die Leckagen unter Last und im Leerlauf. Stoppen Sie die Zeiten einiger Zyklen.',
 		capacityMissing: 'Es fehlt, was die Maschine liefert.',
 		noCycle: 'Noch ist kein Zyklus vollständig: Tragen Sie seine Lastzeit und Leerlaufzeit ein.',
 		cycles: 'Zyklen',
@@ -57,7 +57,7 @@ export const systemCheck: Catalogue['systemCheck'] = {
 		loaded: 'Unter Last',
 		unloaded: 'Im Leerlauf',
 		stopped: 'Steht still',
-		deliversHint: 'Unter Last, als freie Luft am Ansaug',
+		deliversHint: 'Unter Last, als freie Luft im Ansaugzustand',
 		knownTo: 'Bekannt auf',
 		meanPressure: 'Mittlerer Druck',
 		meanPressureHint: 'Zwischen Ein- und Ausschaltdruck; leer: der Solldruck'
@@ -98,7 +98,7 @@ export const systemCheck: Catalogue['systemCheck'] = {
 				other: `${share} der Zeit unter Last, über ${cycles} Zyklen.`
 			}),
 		oneCycle:
-			'Ein Zyklus sagt nichts über die Streuung: Stoppen Sie mehrere, um sich darauf zu verlassen.',
+			'Ein Zyklus sagt nichts über die Streuung: Stoppen Sie die Zeiten mehrerer Zyklen, bevor Sie sich darauf verlassen.',
 		handbook: (flow, factor) =>
 			`Nach dem Handbuch ${flow} beim Luftdruck des Standorts, mit seinem Faktor ${factor}.`,
 		handbookOwn: (flow, factor, own) =>
@@ -109,8 +109,7 @@ export const systemCheck: Catalogue['systemCheck'] = {
 			undecided:
 				'Zu wenige Ablesungen, um zu sagen, welchem Gesetz die Leckagen folgen; als feste Öffnungen gerechnet.'
 		},
-		extrapolated:
-			'Der Solldruck liegt außerhalb der Ablesungen: Die Zahl ist darüber hinaus gerechnet.',
+		extrapolated: 'Der Solldruck liegt außerhalb der Ablesungen: Die Zahl ist extrapoliert.',
 		noTemperature: 'Ohne die Temperatur der Luft im Behälter liegt sie einige Prozent zu hoch.'
 	},
 
@@ -120,16 +119,16 @@ export const systemCheck: Catalogue['systemCheck'] = {
 		notLocated: 'Nicht geortet',
 		energy: 'Dessen Energie',
 		cost: 'Dessen Kosten',
-		about: 'Das Gefundene gegen das von der Prüfung Gemessene, mit Spannen für 90 %',
+		about: 'Das Gefundene gegen das von der Prüfung Gemessene, mit 90-%-Bereichen',
 		freeAir: 'Freie Luft',
 		likely: 'Am wahrscheinlichsten',
 		from: 'Möglich',
 		aYear: (value) => `${value} im Jahr`,
 		named: (name, range) => `${name}: ${range}`,
 		with: (test) =>
-			`Verglichen mit „${test}“ und dem, was damals undicht war. Was unter null liegt, ist keine Einsparung: Dort sind die Schätzungen höher als die Prüfung.`,
+			`Verglichen mit „${test}“ und dem, was damals undicht war. Was unter null liegt, ist keine Einsparung: Dort sind die Schätzungen höher als das Ergebnis der Prüfung.`,
 		offer: (factor, low, high) =>
-			`Mit ${factor} skaliert (${low} bis ${high}), ergäben die Schätzungen zusammen die Prüfung.`,
+			`Mit ${factor} skaliert (${low} bis ${high}), ergäben die Schätzungen zusammen das Ergebnis der Prüfung.`,
 		tooHigh: 'Sie sind mit Sicherheit zu hoch.',
 		maybeUnfound: 'Was fehlt, können ebenso gut Leckagen sein, die noch niemand gefunden hat.',
 		maybeRight: 'Vielleicht stimmen sie, wie sie sind.',
@@ -157,7 +156,7 @@ export const systemCheck: Catalogue['systemCheck'] = {
 		},
 		unit: 'Ihre Einheit',
 		unitHint: 'Wie ein Manometer ihn zeigt, nicht absolut',
-		days: 'Wie Tage geschrieben sind',
+		days: 'Schreibweise des Datums',
 		daysUncertain: 'Aus den ersten Zeilen gehen Tag und Monat nicht hervor: bitte prüfen',
 		orders: {
 			dmy: 'Tag, Monat, Jahr',
@@ -214,9 +213,11 @@ export const systemCheck: Catalogue['systemCheck'] = {
 		offS: 'Aus, s',
 		from: 'Von',
 		to: 'Bis',
-		deliversHint: 'Unter Last, als freie Luft am Ansaug; die Prüfung der Füllzeit würde es zeigen',
+		deliversHint:
+			'Unter Last, als freie Luft im Ansaugzustand; eine Prüfung der Füllzeit würde es zeigen',
 		takeAsTest: 'Als Systemprüfung übernehmen',
-		deliversMissing: 'Tragen Sie ein, was die Maschine liefert; dann wird daraus eine Leckage.',
+		deliversMissing:
+			'Tragen Sie ein, was die Maschine liefert; dann lässt sich daraus die Leckage berechnen.',
 
 		recording: (summary) => `Die Aufzeichnung, ${summary}`,
 		stretch: (from, to, count, shown) =>
@@ -225,10 +226,10 @@ export const systemCheck: Catalogue['systemCheck'] = {
 				other: `${from} bis ${to}: ${shown} Lastphasen markiert`
 			}),
 		belowLine: (summary) => `${summary}, unter der Linie.`,
-		onlyCloser: (summary) => `${summary}, erst näher herangeholt.`,
+		onlyCloser: (summary) => `${summary}, erst vergrößert zu sehen.`,
 		pressureIn: (unit) => `Druck in ${unit}.`,
-		closer: 'Näher',
-		wider: 'Weiter',
+		closer: 'Vergrößern',
+		wider: 'Verkleinern',
 		earlier: 'Früher',
 		later: 'Später'
 	},
@@ -254,10 +255,10 @@ export const systemCheck: Catalogue['systemCheck'] = {
 		tooFew: (count, shown) => `Bisher ${leaks(count, shown)}, zu wenige mit demselben Verhalten.`,
 		from: (least) => `Angepasst wird eine Spanne ab ${least} Leckagen mit demselben Verhalten.`,
 		how: (walk) =>
-			`Wählen Sie unter „${walk}“, was der Schaum macht, und bemessen Sie dieselbe Leckage dann mit Beutel, Durchflussmesser oder gestoppter Blase: Beides bleibt erhalten.`,
+			`Wählen Sie unter „${walk}“, was der Schaum macht, und bemessen Sie dieselbe Leckage dann mit Beutel, Durchflussmesser oder einer Blase mit Stoppuhr: Beides bleibt erhalten.`,
 		walk: 'Begehen',
 		goesFrom: (measure, today, then) =>
-			`Mit den angepassten Spannen ${YEARLY_GOES[measure]} aller Leckagen, jede Ablesung genommen, wie sie ist, von ${today} auf ${then}.`,
+			`Mit den angepassten Spannen ${YEARLY_GOES[measure]} aller Leckagen, wie abgelesen, von ${today} auf ${then}.`,
 		use: 'Angepasste Spannen verwenden',
 		inUse: (count, shown, which) =>
 			many(count, {
