@@ -28,6 +28,7 @@ import { fixList as words } from '../words/fix-list.ts';
 import { SKILL_WORDS } from '../words/planning.ts';
 import { HAZARD_WORDS, PART_WORDS } from '../words/parts.ts';
 import { refusalSentence } from '../words/refusals.ts';
+import { sourceWords } from '../words/sources.ts';
 import { supplyWarningSentence } from '../words/supply-warnings.ts';
 import type {
 	CautionLine,
@@ -115,7 +116,11 @@ function methodLine(survey: Survey, { method }: Assessment, format: PrintFormat)
 	const quick = method === 'quick' ? survey.supply.quick : undefined;
 	const how = METHOD_WORDS[method];
 	return quick
-		? words.methodQuick(how, format.significant(quick.specificPowerKwPerM3PerMin), quick.source)
+		? words.methodQuick(
+				how,
+				format.significant(quick.specificPowerKwPerM3PerMin),
+				sourceWords(quick.source)
+			)
 		: words.method(how);
 }
 

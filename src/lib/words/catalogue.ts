@@ -22,6 +22,7 @@ import type { refusals } from './en/refusals.ts';
 import type { savingsReport } from './en/savings-report.ts';
 import type { setUp } from './en/set-up.ts';
 import type { siteList } from './en/site-list.ts';
+import type { sources } from './en/sources.ts';
 import type { sums } from './en/sums.ts';
 import type { supply } from './en/supply.ts';
 import type { systemCheck } from './en/system-check.ts';
@@ -59,6 +60,7 @@ export interface Catalogue {
 	readonly savingsReport: typeof savingsReport;
 	readonly setUp: typeof setUp;
 	readonly siteList: typeof siteList;
+	readonly sources: typeof sources;
 	readonly sums: typeof sums;
 	readonly supply: typeof supply;
 	readonly systemCheck: typeof systemCheck;

@@ -12,5 +12,7 @@ test.for(ALL_LANGUAGES)('the guide has every part, in the same order, in %s', (l
 	expect(guide.parts).toHaveLength(GUIDE_PARTS.length);
 	// Whoever comes for safety finds the order of work first.
 	const safety = JSON.stringify(guide.parts[GUIDE_PARTS.indexOf('safety')]?.blocks[0]);
-	expect(safety).toMatch(/Isolate, lock, vent, prove zero|Absperren, mit Schloss sichern, entlüften, Drucklosigkeit/);
+	expect(safety).toMatch(
+		/Isolate, lock, vent, prove zero|Absperren, mit Schloss sichern, entlüften, Drucklosigkeit/
+	);
 });

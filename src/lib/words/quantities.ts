@@ -2,6 +2,7 @@ import { barFromPascal, celsiusFromKelvin, fromSi, toSi } from '#lib/core/units/
 import { as } from '#lib/core/units/quantity.ts';
 import type { Origin, Subject, Working, WorkingUnit } from '#lib/core/weigh/working/tree.ts';
 import type { Format } from './format.ts';
+import { sourceWords } from './sources.ts';
 import { sums } from './sums.ts';
 import { sureText, type SureQuantity } from './sure.ts';
 
@@ -24,7 +25,7 @@ function subjectWords(of: Subject): string {
 		case 'closed':
 			return sums.closed;
 		case 'reference':
-			return of.label;
+			return sourceWords(of.label);
 	}
 }
 
@@ -46,7 +47,7 @@ export function originWords(origin: Origin): string {
 		case 'prices':
 			return sums.origins.prices;
 		case 'cited':
-			return sums.origins.cited(origin.source);
+			return sums.origins.cited(sourceWords(origin.source));
 	}
 }
 

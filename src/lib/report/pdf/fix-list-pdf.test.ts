@@ -30,9 +30,16 @@ function cardOf(pages: readonly string[], row: JobRow): string {
 	return from < 0 || to < 0 ? '' : page.slice(from, to);
 }
 
+/** Every count on one paper; on the others every third, which meets each way a page can end too. */
 const everyCount = Array.from({ length: 60 }, (_, index) => index + 1);
+const everyThird = everyCount.filter((count) => count % 3 === 0);
 const cases = papers.flatMap((paper) => [
-	{ paper, language: 'en', locale: 'en-GB', counts: everyCount } as const,
+	{
+		paper,
+		language: 'en',
+		locale: 'en-GB',
+		counts: paper === 'a4' ? everyCount : everyThird
+	} as const,
 	{ paper, language: 'de', locale: 'de-DE', counts: [1, 9, 24, 60] } as const
 ]);
 
@@ -42,7 +49,7 @@ describe.each(cases)('fix list on $paper paper in $language', (given) => {
 	afterAll(() => speak('en'));
 
 	it(
-		'[C1] [C2] for 1 to 60 jobs: whole cautions on every page and job, no job split',
+		'[C1] [C2] for counts from 1 to 60 jobs: whole cautions on every page and job, no job split',
 		{ timeout: 120_000 },
 		async () => {
 			for (const count of counts) {

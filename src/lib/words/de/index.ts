@@ -23,6 +23,7 @@ import { refusals } from './refusals.ts';
 import { savingsReport } from './savings-report.ts';
 import { setUp } from './set-up.ts';
 import { siteList } from './site-list.ts';
+import { sources } from './sources.ts';
 import { sums } from './sums.ts';
 import { supply } from './supply.ts';
 import { systemCheck } from './system-check.ts';
@@ -57,6 +58,7 @@ export const german: Catalogue = {
 	savingsReport,
 	setUp,
 	siteList,
+	sources,
 	sums,
 	supply,
 	systemCheck,
