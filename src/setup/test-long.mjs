@@ -39,7 +39,7 @@ const { status } = run(
 			'--project',
 			'faults',
 			'--project',
-			'story',
+			'story-alone',
 			...paths
 		],
 		...['--reporter=default', '--reporter=json', `--outputFile.json=${counted}`]
