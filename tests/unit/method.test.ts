@@ -101,29 +101,68 @@ describe('METHOD.md', () => {
 interface Formula {
 	readonly name: string;
 	readonly comment: string;
+	/** As they are named; `undefined` where one is taken apart in its place. */
+	readonly parameters: readonly (string | undefined)[];
 }
 
-/** Exported functions with the comment that stands over them. */
+/** Exported functions with the comment that stands over them, empty where none does. */
 function formulasIn({ file, text }: Source): Formula[] {
-	const found = text.matchAll(/\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export function (\w+)/g);
-	return [...found].map(([, comment = '', name = '']) => ({ name: `${name} in ${file}`, comment }));
+	const found = text.matchAll(/(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*)?^export function (\w+)\(/gm);
+	return [...found].map(({ 0: head, 1: comment = '', 2: name = '', index }) => ({
+		name: `${name} in ${file}`,
+		comment: comment.replaceAll(/\n\s*\*/g, ' '),
+		parameters: parametersFrom(text, index + head.length)
+	}));
 }
+
+function parametersFrom(text: string, start: number): (string | undefined)[] {
+	const parameters = [''];
+	let depth = 1;
+	for (let at = start; ; at++) {
+		const character = text.charAt(at);
+		if ('([{<'.includes(character)) depth++;
+		else if (')]}'.includes(character) || (character === '>' && text[at - 1] !== '=')) depth--;
+		if (depth === 0) break;
+		if (depth === 1 && character === ',') parameters.push('');
+		else parameters[parameters.length - 1] += character;
+	}
+	return parameters
+		.map((parameter) => parameter.trim())
+		.filter((parameter) => parameter !== '')
+		.map((parameter) => /^\w+/.exec(parameter)?.[0]);
+}
+
+const parametersNamedIn = (comment: string): string[] =>
+	[...comment.matchAll(/@param (\w+)/g)].map(([, name = '']) => name);
 
 describe('formulas', () => {
+	/** What only passes or refuses a reading computes nothing; it says what it passes. */
+	const guard = ({ name, comment }: Formula): boolean =>
+		name.startsWith('check') && /\bPasses\b/.test(comment);
 	const formulas = core
 		.filter(({ file }) => /core[/\\](air|supply|money)[/\\]/.test(file))
 		.flatMap(formulasIn)
-		.filter(({ comment }) => comment.includes('@source'));
+		.filter((formula) => !guard(formula));
 
 	it.each([
 		['their METHOD id', /\bMETHOD\s+[A-Z]\d/],
-		['what they return', /@returns/],
-		['where they are valid', /@validity/]
+		['what they return', /@returns \S/],
+		['where they are valid', /@validity \S/],
+		['where they come from', /@source \S/]
 	])('each says %s', (_what, pattern) => {
-		expect(formulas.length).toBeGreaterThan(40);
-		const wanting = formulas.filter(
-			({ comment }) => !pattern.test(comment.replaceAll(/\n\s*\*/g, ' '))
-		);
+		expect(formulas.length).toBeGreaterThan(100);
+		const wanting = formulas.filter(({ comment }) => !pattern.test(comment));
+		expect(wanting.map(({ name }) => name)).toEqual([]);
+	});
+
+	it('each says what it takes, in the order in which it takes it', () => {
+		const wanting = formulas.filter(({ comment, parameters }) => {
+			const said = parametersNamedIn(comment);
+			return (
+				said.length !== parameters.length ||
+				parameters.some((name, place) => name !== undefined && name !== said[place])
+			);
+		});
 		expect(wanting.map(({ name }) => name)).toEqual([]);
 	});
 });
@@ -142,5 +181,19 @@ describe('the gate itself', () => {
 		expect(citedIn('METHOD C1 and C3')).toEqual(['C1', 'C3']);
 		expect(testedIn("it('[A3][T5] law', () => {")).toEqual(['A3', 'T5']);
 		expect(testedIn("it('[C1] [C2] law', () => {")).toEqual(['C1', 'C2']);
+	});
+
+	it('reads what a function takes, and sees one that nothing is said of', () => {
+		const text = [
+			'/** A sum. */',
+			'export function sum(a: number, { b }: B, c: (x: number) => Map<A, B>): number {',
+			'}',
+			'',
+			'export function bare(): void {}'
+		].join('\n');
+		expect(formulasIn({ file: 'f', text })).toEqual([
+			{ name: 'sum in f', comment: ' A sum. ', parameters: ['a', undefined, 'c'] },
+			{ name: 'bare in f', comment: '', parameters: [] }
+		]);
 	});
 });

@@ -61,7 +61,16 @@ function areaByKind(
 	}
 }
 
-/** The effective area of any evidence against a line that has been checked already. */
+/**
+ * The effective area of any evidence against a line that has been checked already.
+ * @param evidence the reading, one of eight kinds
+ * @param line the air on both sides of the leak
+ * @param soapBands the site's own bands, by response
+ * @returns effective area in m², u(ln A_e), METHOD id and the choices made on the way; or
+ * `uncertainty-not-positive`, `opening-out-of-range` and the refusals of the kind's own function
+ * @validity the ranges of METHOD A15
+ * @source each kind's own function; METHOD A7 to A12
+ */
 export function effectiveAreaAt(
 	evidence: Evidence,
 	line: LineAir,

@@ -30,7 +30,13 @@ export const CHOKED_FLOW_CONSTANT =
 	Math.sqrt(GAMMA_AIR / GAS_CONSTANT_DRY_AIR) *
 	(2 / (GAMMA_AIR + 1)) ** ((GAMMA_AIR + 1) / (2 * (GAMMA_AIR - 1)));
 
-/** Whether the throat runs at the speed of sound. METHOD A3. */
+/**
+ * Whether the throat runs at the speed of sound: p2 ≤ r*·p1.
+ * @param states absolute pressures in Pa, temperature in K
+ * @returns `choked` or `subsonic`
+ * @validity as `massFlux`
+ * @source as `massFlux`; METHOD A3
+ */
 export function regimeOf(states: AirStates): Regime {
 	return states.downstream <= CRITICAL_PRESSURE_RATIO * states.upstream ? 'choked' : 'subsonic';
 }

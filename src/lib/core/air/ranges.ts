@@ -17,7 +17,15 @@ export const ALTITUDE_M: Range = { lowest: -400, highest: 4000 };
 /** The altitudes above, with the weather's part. */
 export const BAROMETER_KPA: Range = { lowest: 55, highest: 112 };
 
-/** Inside the range, forgiving the last bits that a change of units costs. NaN is outside. */
+/**
+ * Inside the range, forgiving the last bits that a change of units costs: low − ε ≤ v ≤ high + ε,
+ * ε = 10⁻⁹·(high − low).
+ * @param value in the unit of the range
+ * @param range its two ends, both inside
+ * @returns whether it is inside; NaN is outside
+ * @validity any
+ * @source definition; METHOD A15
+ */
 export function within(value: number, range: Range): boolean {
 	const slack = 1e-9 * (range.highest - range.lowest);
 	return value >= range.lowest - slack && value <= range.highest + slack;

@@ -91,7 +91,14 @@ export function referenceDensity(reference: ReferenceId, site: SiteAir): Kilogra
 	return FIXED_DENSITIES[reference] ?? dryAirDensity(site.pressure, site.temperature);
 }
 
-/** Temperature of the air that free air is stated at, K. METHOD A5. */
+/**
+ * Temperature of the air that free air is stated at.
+ * @param reference which state
+ * @param site the site's air; only `site` depends on it
+ * @returns temperature, K
+ * @validity site air within the ranges of METHOD A15
+ * @source the state's own standard; METHOD A5
+ */
 export function referenceTemperature(reference: ReferenceId, site: SiteAir): Kelvin {
 	return REFERENCES[reference].state?.temperature ?? site.temperature;
 }

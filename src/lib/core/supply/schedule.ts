@@ -121,6 +121,8 @@ export function yearOfParts(schedule: Schedule): Result<YearOfParts> {
  * @param schedule as entered
  * @param change given what is on and its place: the periods in order, then the closed time
  * @returns the changed schedule
+ * @validity any; what is off stays off
+ * @source definition of the schedule; METHOD S11
  */
 export function mapAir(schedule: Schedule, change: (air: AirOn, place: number) => AirOn): Schedule {
 	const { periods, closed } = schedule;

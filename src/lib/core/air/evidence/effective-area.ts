@@ -31,7 +31,14 @@ export interface OwnUncertainty {
 const OWN = 'entered by the user';
 export const STARTING = 'our starting value';
 
-/** Joins an area with the uncertainty that holds: the user's own, else the method's. */
+/**
+ * Joins an area with the uncertainty that holds: the user's own, else the method's.
+ * @param parts `area` in m²; `own` and `starting` standard deviations of ln(area); `basis` the
+ * METHOD id of the rule that was used; `choices` what else the method chose
+ * @returns the effective area, m², with u(ln A_e) and where each choice comes from
+ * @validity area > 0, uncertainty > 0: checked in `effectiveAreaAt`
+ * @source a reading's own uncertainty goes before a starting value; METHOD A7 to A12
+ */
 export function effectiveAreaOf(parts: {
 	readonly area: number;
 	readonly basis: string;

@@ -6,7 +6,13 @@ import { CHOKED_FLOW_CONSTANT, CRITICAL_PRESSURE_RATIO, massFlux } from '../orif
 /** Even number of panels for Simpson's rule over the part that is not choked. */
 const PANELS = 200;
 
-/** The lowest absolute pressure from which a leak to the site's air is choked. METHOD T5. */
+/**
+ * The lowest absolute pressure from which a leak to the site's air is choked: p = p_site / r*.
+ * @param site the air that the leak blows to
+ * @returns absolute pressure, Pa
+ * @validity as `massFlux`
+ * @source derived from METHOD A3; METHOD T5
+ */
 export function lowestChokedPressure(site: SiteAir): PascalAbsolute {
 	return as<'Pa absolute'>(site.pressure / CRITICAL_PRESSURE_RATIO);
 }

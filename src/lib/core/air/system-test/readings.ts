@@ -52,7 +52,7 @@ export function checkConditions(conditions: TestConditions): Result<TestConditio
 
 /**
  * Passes a fall (or a rise) between two gauge readings: above 0, up to 16 bar, the first higher.
- * @returns the pair, or `test-pressure-out-of-range`, `pressures-not-apart`
+ * @returns true, or `test-pressure-out-of-range`, `pressures-not-apart`
  */
 export function checkPressurePair(
 	higher: PascalGauge,
@@ -93,7 +93,14 @@ export function resolutionUncertainty(division: number): number {
 	return division / Math.sqrt(12);
 }
 
-/** Mass flux of a leak to the site's air at a gauge pressure, kg/(s·m²). METHOD A3. */
+/**
+ * Mass flow through each square metre of leaks to the site's air: G(p_gauge + p_site).
+ * @param pressure of the system, Pa gauge
+ * @param conditions the site's air and the temperature of the air in the system, K
+ * @returns mass flux, kg/(s·m²)
+ * @validity as `massFlux`
+ * @source as `massFlux`; METHOD A3
+ */
 export function fluxAt(pressure: PascalGauge, conditions: TestConditions): number {
 	return massFlux({
 		upstream: absolutePressure(pressure, conditions.site),
@@ -102,7 +109,15 @@ export function fluxAt(pressure: PascalGauge, conditions: TestConditions): numbe
 	});
 }
 
-/** States a leak's mass flow at the set pressure in free air. METHOD T9. */
+/**
+ * States a leak's mass flow at the set pressure in free air: Q = ṁ / ρ_ref.
+ * @param massFlow at the set pressure, kg/s
+ * @param relativeStandardUncertainty of that flow, a share
+ * @param conditions the site's air and the reference of free air
+ * @returns mass flow (kg/s) and free air (m³/s) with their uncertainty
+ * @validity as `freeAirFlow`
+ * @source as `freeAirFlow`; METHOD T9
+ */
 export function systemLeak(
 	massFlow: number,
 	relativeStandardUncertainty: number,
