@@ -11,13 +11,14 @@ const SOURCE = join(import.meta.dirname, '../..');
 const CODE =
 	/(?:\brefus\w*\(|\.run\(|\bcode:(?: string =)?|\botherwise:)\s*'([a-z]+(?:-[a-z0-9]+)+)'/g;
 
+const sources = readdirSync(SOURCE, { recursive: true, encoding: 'utf8' })
+	.filter((file) => /\.(ts|svelte)$/.test(file) && !file.endsWith('.test.ts'))
+	.map((file) => ({ file, text: readFileSync(join(SOURCE, file), 'utf8') }));
+
 function codesInSource(): Map<string, string> {
 	const codes = new Map<string, string>();
-	for (const file of readdirSync(SOURCE, { recursive: true, encoding: 'utf8' })) {
-		if (!/\.(ts|svelte)$/.test(file) || file.endsWith('.test.ts')) continue;
-		for (const [, code = ''] of readFileSync(join(SOURCE, file), 'utf8').matchAll(CODE))
-			codes.set(code, file);
-	}
+	for (const { file, text } of sources)
+		for (const [, code = ''] of text.matchAll(CODE)) codes.set(code, file);
 	return codes;
 }
 
@@ -27,6 +28,15 @@ describe('sentences for refusals', () => {
 		expect(codes.size).toBeGreaterThan(50);
 		const wanting = [...codes].filter(([code]) => !Object.hasOwn(REFUSAL_SENTENCES, code));
 		expect(wanting).toEqual([]);
+	});
+
+	it('no sentence is kept for a code that nothing refuses with any more', () => {
+		const text = sources
+			.filter(({ file }) => !/words[/\\](en|de)[/\\]/.test(file))
+			.map((source) => source.text)
+			.join('\n');
+		const unused = Object.keys(REFUSAL_SENTENCES).filter((code) => !text.includes(`'${code}'`));
+		expect(unused).toEqual([]);
 	});
 
 	it('each says what is wrong and what to do next, in plain sentences', () => {

@@ -134,8 +134,6 @@ export const refusals: Catalogue['refusals'] = {
 		'Die spezifische Leistung muss über null liegen[; {value} nicht]. Korrigieren Sie sie unter „Einrichten“.',
 	'supply-missing':
 		'Wie die Druckluft erzeugt wird, ist nicht bekannt, also gibt es noch keine Energie und keine Kosten. Beschreiben Sie die Drucklufterzeugung unter „Einrichten“.',
-	'specific-power-missing':
-		'Wie viel Leistung die Luft braucht, ist nicht angegeben. Geben Sie unter „Einrichten“ eine spezifische Leistung an.',
 	'energy-out-of-range':
 		'Diese Energie liegt außerhalb des Bereichs[: {value}]. Prüfen Sie Stunden und Leistung.',
 	'hours-out-of-range':
@@ -422,7 +420,6 @@ export const refusals: Catalogue['refusals'] = {
 	'option-missing': 'Die Option {option} fehlt. Geben Sie sie an[, etwa {example}].',
 	'option-unusable-with':
 		'Die Option {option} lässt sich nicht mit {other} verwenden. Lassen Sie eine davon weg.',
-	'option-needs': 'Die Option {option} braucht {other} daneben. Geben Sie beide an.',
 	'choice-unknown':
 		'„{text}“ gehört nicht zur Auswahl. Verwenden Sie eines von diesen[: {accepted}].',
 	'pair-unreadable': '„{text}“ ist nicht lesbar. Schreiben Sie es[ wie {example}].',

@@ -125,8 +125,6 @@ export const refusals = {
 		'The specific power must be above zero[; {value} is not]. Correct it on Set up.',
 	'supply-missing':
 		'How the air is made is not known, so there is no energy and no cost yet. Describe the supply on Set up.',
-	'specific-power-missing':
-		'It is not said how much power the air takes. Give a specific power on Set up.',
 	'energy-out-of-range': 'This energy is out of range[: {value}]. Check hours and power.',
 	'hours-out-of-range': 'These hours are out of range[: {value}; accepted {limits}]. Correct them.',
 	'days-out-of-range':
@@ -363,7 +361,6 @@ export const refusals = {
 	'option-twice': 'The option {option} was given twice. Give it once.',
 	'option-missing': 'The option {option} is missing. Give it[, as {example}].',
 	'option-unusable-with': 'The option {option} cannot be used with {other}. Leave one of them out.',
-	'option-needs': 'The option {option} needs {other} beside it. Give both.',
 	'choice-unknown': '“{text}” is not one of the choices. Use one of these[: {accepted}].',
 	'pair-unreadable': '“{text}” cannot be read. Write it[ as {example}].',
 	'share-unreadable': '“{text}” is not a share. Write it as 25 % or 0.25, from 0 to 1.',
