@@ -1,29 +1,9 @@
 import { jsPDF } from 'jspdf';
 import { MARGIN, PAPERS, type Box, type Paper, type PaperName } from '../paper.ts';
-import { charactersOf } from '../true-type.ts';
+import { Lettering, type PdfFonts, type TextStyle } from './lettering.ts';
 
 export { MARGIN, PAPERS, type Box, type PaperName } from '../paper.ts';
-
-/** Bytes of the two faces that everything is printed in. */
-export interface PdfFonts {
-	readonly regular: Uint8Array;
-	readonly bold: Uint8Array;
-}
-
-export interface TextStyle {
-	/** Points at scale 1. */
-	readonly size: number;
-	readonly bold?: boolean;
-	readonly white?: boolean;
-	readonly align?: 'left' | 'center' | 'right';
-}
-
-const MM_PER_POINT = 25.4 / 72;
-/** Height of a line of text for each unit of its size, and how far down its baseline lies. */
-const LINE = 1.24;
-const BASELINE = 0.94;
-/** What stands in for a character that the font lacks: better seen than lost. */
-const STAND_IN = '□';
+export type { PdfFonts, TextStyle } from './lettering.ts';
 
 /**
  * A page being drawn, in millimetres at scale 1 from its upper left corner. Text is placed by the
@@ -32,10 +12,7 @@ const STAND_IN = '□';
 export class Sheet {
 	readonly doc: jsPDF;
 	readonly #paper: Paper;
-	readonly #known: Readonly<Record<'normal' | 'bold', ReadonlySet<number>>>;
-	readonly #widths = new Map<string, number>();
-	readonly #printable = new Map<string, string>();
-	readonly #broken = new Map<string, readonly string[]>();
+	readonly #lettering: Lettering;
 	#landscape = false;
 
 	constructor(paper: PaperName, fonts: PdfFonts) {
@@ -47,18 +24,7 @@ export class Sheet {
 			compress: true,
 			putOnlyUsedFonts: true
 		});
-		for (const [style, bytes] of [
-			['normal', fonts.regular],
-			['bold', fonts.bold]
-		] as const) {
-			this.doc.addFileToVFS(`${style}.ttf`, faceOf(bytes).file);
-			this.doc.addFont(`${style}.ttf`, 'Body', style);
-		}
-		this.#known = {
-			normal: faceOf(fonts.regular).characters,
-			bold: faceOf(fonts.bold).characters
-		};
-		this.doc.setFont('Body', 'normal');
+		this.#lettering = new Lettering(this.doc, fonts);
 	}
 
 	get width(): number {
@@ -83,50 +49,27 @@ export class Sheet {
 	}
 
 	lineHeight(style: TextStyle): number {
-		return style.size * MM_PER_POINT * LINE;
+		return this.#lettering.lineHeight(style);
 	}
 
 	textWidth(text: string, style: TextStyle): number {
-		return this.#units(this.printable(text, style), style) * style.size * MM_PER_POINT;
+		return this.#lettering.width(text, style);
 	}
 
-	/** Breaks a text into lines that fit; a word longer than a line is broken within itself. */
-	lines(text: string, style: TextStyle, width: number, most = Infinity): readonly string[] {
-		const key = [face(style), style.size, width, most, text].join(' ');
-		const known = this.#broken.get(key) ?? this.#breakUp(text, style, width, most);
-		this.#broken.set(key, known);
-		return known;
-	}
-
-	#breakUp(text: string, style: TextStyle, width: number, most: number): string[] {
-		const lines: string[] = [];
-		let line = '';
-		for (const word of this.printable(text, style)
-			.split(' ')
-			.flatMap((word) => this.#pieces(word, style, width))) {
-			const longer = line === '' ? word : `${line} ${word}`;
-			if (line === '' || this.textWidth(longer, style) <= width) line = longer;
-			else {
-				lines.push(line);
-				line = word;
-			}
-		}
-		if (line !== '') lines.push(line);
-		if (lines.length <= most) return lines;
-		const last = [...(lines[most - 1] ?? '')];
-		while (last.length > 0 && this.textWidth(`${last.join('')} …`, style) > width) last.pop();
-		return [...lines.slice(0, most - 1), `${last.join('')} …`];
+	/** Breaks a text into lines that fit, `most` of them at the most. */
+	lines(text: string, style: TextStyle, width: number, most?: number): readonly string[] {
+		return this.#lettering.lines(text, style, width, most);
 	}
 
 	/** Writes lines below each other and returns the height they took. */
 	write(text: string | readonly string[], x: number, y: number, style: TextStyle): number {
 		const { doc } = this;
 		const lines = typeof text === 'string' ? [text] : text;
-		doc.setFont('Body', face(style));
+		this.#lettering.use(style);
 		doc.setFontSize(style.size * this.#paper.scale);
 		doc.setTextColor(style.white ? 255 : 0);
 		lines.forEach((line, index) => {
-			const shown = this.printable(line, style);
+			const shown = this.#lettering.printable(line, style);
 			if (shown === '') return;
 			const left =
 				style.align === 'right'
@@ -134,7 +77,7 @@ export class Sheet {
 					: style.align === 'center'
 						? x - this.textWidth(shown, style) / 2
 						: x;
-			const baseline = y + index * this.lineHeight(style) + style.size * MM_PER_POINT * BASELINE;
+			const baseline = y + index * this.lineHeight(style) + this.#lettering.baseline(style);
 			doc.text(shown, this.#mm(left), this.#mm(baseline));
 		});
 		return lines.length * this.lineHeight(style);
@@ -224,51 +167,6 @@ export class Sheet {
 		);
 	}
 
-	/** A text as it can be printed: composed, on one line, a box for what the font lacks. */
-	printable(text: string, style: TextStyle): string {
-		const key = face(style) + text;
-		let shown = this.#printable.get(key);
-		if (shown !== undefined) return shown;
-		const known = this.#known[face(style)];
-		shown = '';
-		const oneLine = text.normalize('NFC').replace(/[\s\u2028\u2029]+/g, ' ');
-		for (const character of oneLine.replace(/[\p{Cc}\p{Cf}]/gu, '').trim())
-			shown += known.has(character.codePointAt(0) ?? 0) ? character : STAND_IN;
-		this.#printable.set(key, shown);
-		return shown;
-	}
-
-	#pieces(word: string, style: TextStyle, width: number): string[] {
-		if (this.textWidth(word, style) <= width) return [word];
-		const pieces: string[] = [];
-		let piece = '';
-		for (const character of word) {
-			if (piece !== '' && this.textWidth(piece + character, style) > width) {
-				pieces.push(piece);
-				piece = '';
-			}
-			piece += character;
-		}
-		return [...pieces, piece];
-	}
-
-	/** Width of a text for each unit of its size; characters are measured once. */
-	#units(text: string, style: TextStyle): number {
-		const weight = face(style);
-		let sum = 0;
-		for (const character of text) {
-			const key = weight + character;
-			let width = this.#widths.get(key);
-			if (width === undefined) {
-				this.doc.setFont('Body', weight);
-				width = this.doc.getStringUnitWidth(character);
-				this.#widths.set(key, width);
-			}
-			sum += width;
-		}
-		return sum;
-	}
-
 	#ink({ mode, thickness, white }: Fill): void {
 		this.doc.setDrawColor(white && mode === 'S' ? 255 : 0);
 		this.doc.setFillColor(white ? '#ffffff' : '#000000');
@@ -285,33 +183,4 @@ export interface Fill {
 	readonly mode: 'S' | 'F' | 'FD';
 	readonly thickness?: number;
 	readonly white?: boolean;
-}
-
-function face({ bold }: TextStyle): 'normal' | 'bold' {
-	return bold ? 'bold' : 'normal';
-}
-
-interface Face {
-	/** The form in which the page maker takes a font file. */
-	readonly file: string;
-	readonly characters: ReadonlySet<number>;
-}
-
-/** A face takes longer to read than a page to draw, so each is read once. */
-const faces = new WeakMap<Uint8Array, Face>();
-
-function faceOf(bytes: Uint8Array): Face {
-	const known = faces.get(bytes) ?? {
-		file: binaryString(bytes),
-		characters: charactersOf(bytes)
-	};
-	faces.set(bytes, known);
-	return known;
-}
-
-function binaryString(bytes: Uint8Array): string {
-	const parts: string[] = [];
-	for (let at = 0; at < bytes.length; at += 0x8000)
-		parts.push(String.fromCharCode(...bytes.subarray(at, at + 0x8000)));
-	return parts.join('');
 }
