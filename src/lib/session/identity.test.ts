@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { Instant } from '#lib/core/survey/schema.ts';
+import { Instant } from '#lib/core/survey/field-schema.ts';
 import { boxTime } from '#lib/ui/mend/plan/box-time.ts';
 import { withOffset } from './identity.ts';
 

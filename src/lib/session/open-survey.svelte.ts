@@ -1,7 +1,4 @@
-import { applyTo } from '#lib/core/survey/apply.ts';
 import { CommandBody, type Command, type CommandKind } from '#lib/core/survey/command.ts';
-import { Draft } from '#lib/core/survey/draft.ts';
-import { invert } from '#lib/core/survey/invert.ts';
 import { latestRound } from '#lib/core/survey/leak-state.ts';
 import { readLog, type Conflict, type Quarantined } from '#lib/core/survey/log.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
@@ -10,12 +7,13 @@ import { startFromSurvey } from '#lib/storage/file/plain-survey.ts';
 import { writeSurveyFile, type StoredBlob } from '#lib/storage/file/write-survey-file.ts';
 import type { LastFile, MergeReport, SiteSummary, SurveyStore } from '#lib/storage/port.ts';
 import { aboutSite } from './about-site.ts';
-import { History, type Reversible } from './history.ts';
+import { History } from './history.ts';
 import type { Identity } from './identity.ts';
 import type { KeptPictures } from './kept-pictures.ts';
 import { OtherTabs } from './other-tabs.ts';
 import { pageDrawn } from './page-drawn.ts';
 import { SitePictures } from './site-pictures.ts';
+import { stepOf, type Entry } from './step.ts';
 import type { WorkingLog } from './working-log.ts';
 import { WriteQueue, type SaveState } from './write-queue.ts';
 
@@ -28,12 +26,6 @@ interface OpenedSite {
 	/** Called each time that something of the user's has reached the disk. */
 	readonly afterSave?: () => void;
 	readonly onClose: () => Promise<void>;
-}
-
-interface Entry {
-	readonly body: CommandBody;
-	readonly undoes?: string;
-	readonly redoes?: string;
 }
 
 /**
@@ -246,32 +238,12 @@ export class OpenSurvey {
 	}
 
 	#append(entries: readonly Entry[], blobs: readonly StoredBlob[] = []): Result<null> {
-		const { device, newId, now } = this.#identity;
-		const at = now();
-		const step = entries.length > 1 ? newId('step') : undefined;
-		const draft = new Draft(this.#log.survey);
-		const done: Reversible[] = [];
-		for (const [index, { body, undoes, redoes }] of entries.entries()) {
-			const inverse = invert(draft.survey, body);
-			const applied = applyTo(draft, body);
-			if (!applied.ok) return applied;
-			if (!inverse.ok) return inverse;
-			const time = this.#log.nextTime + index;
-			const command: Command = {
-				id: newId('command'),
-				device,
-				time,
-				at,
-				...(step !== undefined && { step }),
-				...(undoes !== undefined && { undoes }),
-				...(redoes !== undefined && { redoes }),
-				body
-			};
-			done.push({ command, inverse: inverse.value });
-		}
+		const made = stepOf(entries, this.#log, this.#identity);
+		if (!made.ok) return made;
+		const { done, survey } = made.value;
 		if (done.length === 0) return ok(null);
 		const commands = done.map(({ command }) => command);
-		this.#log.append(commands, draft.finish());
+		this.#log.append(commands, survey);
 		for (const each of done) this.#history.tell(each);
 		this.#show();
 		this.#queue.add({ commands, blobs: blobs.map(plainBlob) });

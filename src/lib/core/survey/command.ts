@@ -1,9 +1,9 @@
 import { z } from 'zod';
+import { Instant, Name } from './field-schema.ts';
 import { Id } from './ids.ts';
 import {
 	Adjustment,
 	Area,
-	Instant,
 	Leak,
 	Mending,
 	MendPlan,
@@ -150,7 +150,7 @@ export const Command = z.object({
 	time: z.int().min(0),
 	/** The clock on the wall, for people; nothing is ordered by it. */
 	at: Instant,
-	author: z.string().max(200).optional(),
+	author: Name.optional(),
 	/** Shared by commands that the user gave in one go, and takes back in one go. */
 	step: Id.optional(),
 	/** The command that this one takes back or brings back, if it came from undo or redo. */

@@ -1,7 +1,6 @@
 import { z } from 'zod';
+import { Amount } from './field-schema.ts';
 
-/** A number that a person typed or a file gave; what is out of range is queried, not refused. */
-export const Amount = z.number().min(0).max(1e9);
 const Edge = z.enum(['sharp', 'rounded', 'unknown']);
 /** The user's own relative standard uncertainty in place of the method's starting value. */
 const relativeUncertainty = z.number().positive().max(5).optional();

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { afterInstant, compareInstants, hoursBetween } from './instants.ts';
 import { latestRound } from './leak-state.ts';
 import { newSurvey } from './new-survey.ts';
-import { Instant } from './schema.ts';
+import { Instant } from './field-schema.ts';
 
 describe('hours between instants', () => {
 	// Expected: counted on the calendar by hand (derived).

@@ -1,9 +1,8 @@
 import { z } from 'zod';
-import { Amount } from './evidence-schema.ts';
+import { Amount, Name, Share } from './field-schema.ts';
 import { Id } from './ids.ts';
 
-/** Shapes of the station as `supply/` computes with them; `weigh/` passes them on as they are. */
-const Share = z.number().min(0).max(1);
+// Shapes of the station as `supply/` computes with them; `weigh/` passes them on as they are.
 
 const Cycling = z.object({
 	kind: z.literal('cycling'),
@@ -40,7 +39,7 @@ export type Control = z.infer<typeof Control>;
 
 export const Compressor = z.object({
 	id: Id,
-	name: z.string().max(200),
+	name: Name,
 	build: z.enum(['piston', 'screw', 'vane', 'centrifugal']),
 	capacityM3PerMin: Amount,
 	loadedKw: Amount,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Amount } from './evidence-schema.ts';
+import { Amount } from './field-schema.ts';
 import { Id } from './ids.ts';
 import { SupplyStation } from './station-schema.ts';
 

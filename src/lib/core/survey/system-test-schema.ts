@@ -1,13 +1,13 @@
 import { z } from 'zod';
-import { Amount } from './evidence-schema.ts';
+import { Amount, Instant, Name, removed } from './field-schema.ts';
 import { Id } from './ids.ts';
 
 const base = {
 	id: Id,
-	name: z.string().max(200),
-	doneAt: z.iso.datetime({ offset: true }),
+	name: Name,
+	doneAt: Instant,
 	roundId: Id.optional(),
-	removed: z.boolean().optional()
+	removed
 };
 
 const Share = z.number().positive().max(1);

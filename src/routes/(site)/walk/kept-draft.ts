@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { Amount, Evidence } from '#lib/core/survey/evidence-schema.ts';
+import { Evidence } from '#lib/core/survey/evidence-schema.ts';
+import { Amount } from '#lib/core/survey/field-schema.ts';
 import { Id } from '#lib/core/survey/ids.ts';
 import { PARTS } from '#lib/core/survey/parts.ts';
 import { PlanPoint } from '#lib/core/survey/schema.ts';
