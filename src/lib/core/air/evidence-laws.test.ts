@@ -1,38 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { area, code, conditions, flow } from '../../../../tests/arbitrary/evidence-at-seven-bar.ts';
 import { gaugeFromBar, kelvinFromCelsius } from '../units/convert.ts';
-import { as } from '../units/quantity.ts';
 import type { Edge } from './edge-coefficient.ts';
 import type { Evidence, EvidenceConditions } from './evidence.ts';
 import { effectiveArea } from './evidence.ts';
-import type { EffectiveArea } from './evidence/effective-area.ts';
 import { STARTING_SOAP_BANDS } from './evidence/soap-response.ts';
-import { leakFlow } from './leak-flow.ts';
-
-const site = { pressure: as<'Pa absolute'>(101_325), temperature: kelvinFromCelsius(20) };
-const conditions: EvidenceConditions = {
-	linePressure: gaugeFromBar(7),
-	lineTemperature: kelvinFromCelsius(20),
-	site,
-	soapBands: {}
-};
-
-function area(evidence: Evidence, at: EvidenceConditions = conditions): EffectiveArea {
-	const result = effectiveArea(evidence, at);
-	if (!result.ok) throw new Error(result.error.code);
-	return result.value;
-}
-
-function code(evidence: Evidence, at: EvidenceConditions = conditions): string {
-	const result = effectiveArea(evidence, at);
-	return result.ok ? 'accepted' : result.error.code;
-}
-
-function flow(evidence: Evidence, at: EvidenceConditions = conditions): number {
-	const result = leakFlow(evidence, { ...at, reference: 'iso-1217' });
-	if (!result.ok) throw new Error(result.error.code);
-	return result.value.massFlow;
-}
 
 const size = fc.double({ min: 1e-3, max: 50, noNaN: true });
 const edge = fc.constantFrom<Edge>('sharp', 'rounded', 'unknown');

@@ -1,39 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { gaugeFromBar, kelvinFromCelsius, toSi } from '../units/convert.ts';
+import { area, code, conditions, flow } from '../../../../tests/arbitrary/evidence-at-seven-bar.ts';
+import { gaugeFromBar, toSi } from '../units/convert.ts';
 import { as } from '../units/quantity.ts';
 import { dutyFactor } from './duty.ts';
 import { EDGE_COEFFICIENTS } from './edge-coefficient.ts';
 import type { Evidence, EvidenceConditions } from './evidence.ts';
 import { effectiveArea } from './evidence.ts';
-import type { EffectiveArea } from './evidence/effective-area.ts';
 import { STARTING_SOAP_BANDS } from './evidence/soap-response.ts';
 import { leakFlow } from './leak-flow.ts';
 import { equivalentHole } from './orifice.ts';
-
-const site = { pressure: as<'Pa absolute'>(101_325), temperature: kelvinFromCelsius(20) };
-const conditions: EvidenceConditions = {
-	linePressure: gaugeFromBar(7),
-	lineTemperature: kelvinFromCelsius(20),
-	site,
-	soapBands: {}
-};
-
-function area(evidence: Evidence, at: EvidenceConditions = conditions): EffectiveArea {
-	const result = effectiveArea(evidence, at);
-	if (!result.ok) throw new Error(result.error.code);
-	return result.value;
-}
-
-function code(evidence: Evidence, at: EvidenceConditions = conditions): string {
-	const result = effectiveArea(evidence, at);
-	return result.ok ? 'accepted' : result.error.code;
-}
-
-function flow(evidence: Evidence, at: EvidenceConditions = conditions): number {
-	const result = leakFlow(evidence, { ...at, reference: 'iso-1217' });
-	if (!result.ok) throw new Error(result.error.code);
-	return result.value.massFlow;
-}
 
 describe('discharge coefficients', () => {
 	it('[A7] sharp 0.61 and rounded 0.97 (DOE tip sheet 3, from memory) lie in the experiments’ spans (Weisbach in Britannica 11th ed., verified)', () => {

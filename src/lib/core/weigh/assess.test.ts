@@ -1,57 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { newSurvey } from '../survey/new-survey.ts';
+import { leakSeen, siteOfOne } from '../../../../tests/arbitrary/one-section.ts';
 import type { Leak, Survey } from '../survey/schema.ts';
 import { assess } from './assess.ts';
-
-const ROUND = { id: 'round-1', name: 'First', startedAt: '2026-01-05T08:00:00Z' };
-
-function leak(tag: number, evidence: Leak['sightings'][string]['evidence'], bar?: number): Leak {
-	return {
-		id: `leak-${tag}`,
-		tag,
-		sectionId: 'section-a',
-		part: 'hose',
-		hazards: [],
-		sightings: {
-			'round-1': {
-				state: 'leaking',
-				seenAt: '2026-01-05T09:00:00Z',
-				...(evidence && { evidence }),
-				...(bar !== undefined && { pressureBarGauge: bar })
-			}
-		},
-		mendings: {}
-	};
-}
-
-function survey(leaks: Leak[]): Survey {
-	const empty = newSurvey({ id: 'site-a', name: 'A', currency: 'EUR' }, ROUND);
-	return {
-		...empty,
-		site: { ...empty.site, barometerKPa: 100 },
-		supply: { quick: { specificPowerKwPerM3PerMin: 6.5, source: 'test' } },
-		prices: {
-			pricePerKwh: 0.2,
-			carbon: { kgCo2ePerKwh: 0.4, source: 'test', year: 2026 }
-		},
-		sections: {
-			'section-a': {
-				id: 'section-a',
-				name: 'A',
-				pressureBarGauge: 7,
-				pressurisedHoursPerYear: 8000
-			}
-		},
-		leaks: Object.fromEntries(leaks.map((each) => [each.id, each]))
-	};
-}
 
 const hole = (diameterMm: number) =>
 	({ kind: 'hole', diameterMm, edge: 'rounded', coefficient: 1 }) as const;
 
 describe('[W2] energy and money of a leak by the quick method', () => {
 	test('derived: a 2 mm hole at 7 bar, worked by hand', () => {
-		const { totals, leaks, method } = assess(survey([leak(1, hole(2))]), 'round-1');
+		const { totals, leaks, method } = assess(siteOfOne([leakSeen(1, hole(2))]), 'round-1');
 		// A_e = π/4·(2 mm)² = 3.14159e-6 m²; ṁ = 0.0404149·A_e·800 000/√293.15 = 5.93241e-3 kg/s;
 		// Q = ṁ/1.18839 = 4.99197 L/s = 0.299518 m³/min; ·6.5 kW·8000 h = 15 575 kWh; ·0.20 = 3115.
 		const massFlow = (0.0404149 * Math.PI * 1e-6 * 800_000) / Math.sqrt(293.15);
@@ -67,8 +24,10 @@ describe('[W2] energy and money of a leak by the quick method', () => {
 	});
 
 	test('law: the shares add up to the total to the cent', () => {
-		const many = Array.from({ length: 97 }, (_, index) => leak(index + 1, hole(0.3 + index / 77)));
-		const { totals, leaks } = assess(survey(many), 'round-1');
+		const many = Array.from({ length: 97 }, (_, index) =>
+			leakSeen(index + 1, hole(0.3 + index / 77))
+		);
+		const { totals, leaks } = assess(siteOfOne(many), 'round-1');
 		const shares = leaks.reduce((sum, each) => sum + (each.costMinorPerYear ?? 0), 0);
 		expect(shares).toBe(totals.costMinorPerYear);
 	});
@@ -76,14 +35,14 @@ describe('[W2] energy and money of a leak by the quick method', () => {
 
 describe('[W1] pressure, hours and what is missing', () => {
 	test('a reading of its own goes before the section and the supply', () => {
-		const own = assess(survey([leak(1, hole(2), 6)]), 'round-1');
+		const own = assess(siteOfOne([leakSeen(1, hole(2), 6)]), 'round-1');
 		expect(own.leaks[0]?.pressureBarGauge).toBe(6);
-		const section = assess(survey([leak(1, hole(2))]), 'round-1');
+		const section = assess(siteOfOne([leakSeen(1, hole(2))]), 'round-1');
 		expect(section.leaks[0]?.pressureBarGauge).toBe(7);
 	});
 
 	test('a leak without a size is listed with its reason and is not counted as zero', () => {
-		const { leaks, unweighed, totals } = assess(survey([leak(1, undefined)]), 'round-1');
+		const { leaks, unweighed, totals } = assess(siteOfOne([leakSeen(1, undefined)]), 'round-1');
 		expect(leaks).toEqual([]);
 		expect(totals.leakCount).toBe(0);
 		expect(unweighed).toEqual([
@@ -92,7 +51,7 @@ describe('[W1] pressure, hours and what is missing', () => {
 	});
 
 	test('without prices or supply there is air and no money', () => {
-		const bare = { ...survey([leak(1, hole(2))]), supply: {}, prices: {} };
+		const bare = { ...siteOfOne([leakSeen(1, hole(2))]), supply: {}, prices: {} };
 		const { totals, missing, method } = assess(bare, 'round-1');
 		expect(method).toBe('none');
 		expect(totals.freeAirM3PerS).toBeGreaterThan(0);
@@ -104,10 +63,13 @@ describe('[W1] pressure, hours and what is missing', () => {
 describe('[W3] rank', () => {
 	test('the dearest leak comes first, and mended ones do not count', () => {
 		const mended: Leak = {
-			...leak(9, hole(5)),
+			...leakSeen(9, hole(5)),
 			mendings: { 'round-1': { mendedAt: '2026-01-06T08:00:00Z' } }
 		};
-		const { leaks } = assess(survey([leak(1, hole(1)), leak(2, hole(3)), mended]), 'round-1');
+		const { leaks } = assess(
+			siteOfOne([leakSeen(1, hole(1)), leakSeen(2, hole(3)), mended]),
+			'round-1'
+		);
 		expect(leaks.map(({ tag, rank }) => [tag, rank])).toEqual([
 			[2, 1],
 			[1, 2]
@@ -116,9 +78,9 @@ describe('[W3] rank', () => {
 });
 
 test('[W1] an edit of one leak computes that leak only', () => {
-	const before = survey([leak(1, hole(1)), leak(2, hole(2))]);
+	const before = siteOfOne([leakSeen(1, hole(1)), leakSeen(2, hole(2))]);
 	const first = assess(before, 'round-1');
-	const edited = { ...before, leaks: { ...before.leaks, 'leak-1': leak(1, hole(1.5)) } };
+	const edited = { ...before, leaks: { ...before.leaks, 'leak-1': leakSeen(1, hole(1.5)) } };
 	const second = assess(edited, 'round-1');
 	const fresh = assess(structuredClone(edited), 'round-1');
 	expect(second).toEqual(fresh);
@@ -179,7 +141,10 @@ describe('[W4] leaks on the station’s week', () => {
 	test('derived: a station that draws in proportion gives what the quick method gives', () => {
 		// 65 kW at 10 m³/min is 6.5 kW per m³/min, the quick method's figure; the site's air is the
 		// reference air, so inlet and ISO 1217 volumes are the same.
-		const both = assess(withStation(survey([leak(1, hole(2)), leak(2, hole(1), 5)])), 'round-1');
+		const both = assess(
+			withStation(siteOfOne([leakSeen(1, hole(2)), leakSeen(2, hole(1), 5)])),
+			'round-1'
+		);
 		expect(both.method).toBe('supply');
 		expect(both.totals.energyKwhPerYear).toBeCloseTo(both.quickTotals?.energyKwhPerYear ?? 0, 3);
 		expect(both.totals.costMinorPerYear).toBe(both.quickTotals?.costMinorPerYear);
@@ -187,19 +152,21 @@ describe('[W4] leaks on the station’s week', () => {
 	});
 
 	test('law: the leaks’ energies add up to the saving of all of them', () => {
-		const many = Array.from({ length: 31 }, (_, index) => leak(index + 1, hole(0.4 + index / 40)));
-		const { totals, leaks } = assess(withStation(survey(many)), 'round-1');
+		const many = Array.from({ length: 31 }, (_, index) =>
+			leakSeen(index + 1, hole(0.4 + index / 40))
+		);
+		const { totals, leaks } = assess(withStation(siteOfOne(many)), 'round-1');
 		const sum = leaks.reduce((total, each) => total + (each.energyKwhPerYear ?? 0), 0);
 		expect(sum).toBeCloseTo(totals.energyKwhPerYear ?? 0, 6);
 	});
 
 	test('a demand that the station cannot meet is said, not hidden', () => {
-		const { warnings } = assess(withStation(survey([leak(1, hole(2))]), 12), 'round-1');
+		const { warnings } = assess(withStation(siteOfOne([leakSeen(1, hole(2))]), 12), 'round-1');
 		expect(warnings.map(({ code }) => code)).toContain('shortage');
 	});
 
 	test('a station that cannot be computed is named, and the quick method says so', () => {
-		const base = withStation(survey([leak(1, hole(2))]));
+		const base = withStation(siteOfOne([leakSeen(1, hole(2))]));
 		const broken = {
 			...base,
 			supply: { ...base.supply, station: { ...base.supply.station!, compressors: [] } }
@@ -211,7 +178,7 @@ describe('[W4] leaks on the station’s week', () => {
 });
 
 test('[W5] derived: a period’s own price holds in its hours', () => {
-	const base = withStation(survey([leak(1, hole(2))]));
+	const base = withStation(siteOfOne([leakSeen(1, hole(2))]));
 	const station = base.supply.station!;
 	const day = { ...station.schedule.periods[0]!, id: 'period-day', toMin: 720 };
 	const night = { ...day, id: 'period-night', fromMin: 720, toMin: 1440, priceId: 'price-night' };

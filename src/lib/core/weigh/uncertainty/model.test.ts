@@ -1,53 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { leakSeen, siteOfOne } from '../../../../../tests/arbitrary/one-section.ts';
 import { resultOf, runOf, draws } from '../../../../../tests/arbitrary/uncertainty-model.ts';
-import { newSurvey } from '../../survey/new-survey.ts';
+import type { Evidence } from '../../survey/evidence-schema.ts';
 import type { Leak, Survey } from '../../survey/schema.ts';
 import { assess } from '../assess.ts';
 import { firstOrder } from './first-order.ts';
 import { uncertaintyModel, type UncertaintyModel } from './model.ts';
 import { quantileOf } from './spread.ts';
 import { STARTING_GAUGE_BAR, STARTING_METHOD_ERRORS, type SharedErrors } from './shared-errors.ts';
-
-const ROUND = { id: 'round-1', name: 'First', startedAt: '2026-01-05T08:00:00Z' };
-type Evidence = Leak['sightings'][string]['evidence'];
-
-function leak(tag: number, evidence: Evidence, bar?: number): Leak {
-	return {
-		id: `leak-${tag}`,
-		tag,
-		sectionId: 'section-a',
-		part: 'hose',
-		hazards: [],
-		sightings: {
-			'round-1': {
-				state: 'leaking',
-				seenAt: '2026-01-05T09:00:00Z',
-				...(evidence && { evidence }),
-				...(bar !== undefined && { pressureBarGauge: bar })
-			}
-		},
-		mendings: {}
-	};
-}
-
-function survey(leaks: readonly Leak[]): Survey {
-	const empty = newSurvey({ id: 'site-a', name: 'A', currency: 'EUR' }, ROUND);
-	return {
-		...empty,
-		site: { ...empty.site, barometerKPa: 100 },
-		supply: { quick: { specificPowerKwPerM3PerMin: 6.5, source: 'test' } },
-		prices: { pricePerKwh: 0.2, carbon: { kgCo2ePerKwh: 0.4, source: 'test', year: 2026 } },
-		sections: {
-			'section-a': {
-				id: 'section-a',
-				name: 'A',
-				pressureBarGauge: 7,
-				pressurisedHoursPerYear: 8000
-			}
-		},
-		leaks: Object.fromEntries(leaks.map((each) => [each.id, each]))
-	};
-}
 
 const hole = (diameterMm: number, relativeUncertainty?: number): Evidence => ({
 	kind: 'hole',
@@ -58,7 +18,7 @@ const hole = (diameterMm: number, relativeUncertainty?: number): Evidence => ({
 });
 
 const holes = (count: number) =>
-	Array.from({ length: count }, (_, i) => leak(i + 1, hole(1 + i / 10)));
+	Array.from({ length: count }, (_, i) => leakSeen(i + 1, hole(1 + i / 10)));
 
 type Station = NonNullable<Survey['supply']['station']>;
 type Control = Station['compressors'][number]['control'];
@@ -133,7 +93,7 @@ function period(
 
 /** Day and night at two pressures, a demand charge, a cost by the cubic metre and used heat. */
 function everything(leaks: readonly Leak[]): Survey {
-	const base = withStation(survey(leaks), BENT, {
+	const base = withStation(siteOfOne(leaks), BENT, {
 		schedule: {
 			periods: [period('day', 360, 1320, 7, 8), period('night', 1320, 360, 5, 3)],
 			weeksPerYear: 50,
@@ -161,7 +121,9 @@ function model(of: Survey, errors: SharedErrors = {}): UncertaintyModel {
 
 describe('[W6] errors of a leak', () => {
 	it('derived: while choked, the logarithm of the flow rises by 1/p₁ per bar', () => {
-		const { gauge, own, method, whole } = model(survey([leak(1, hole(2))]), { gaugeBar: 0.2 });
+		const { gauge, own, method, whole } = model(siteOfOne([leakSeen(1, hole(2))]), {
+			gaugeBar: 0.2
+		});
 		expect(gauge[0]).toBeCloseTo(0.2 / 8, 6);
 		expect(own[0]).toBeCloseTo(0.4, 9);
 		expect(method[0]).toBe(0.2);
@@ -170,14 +132,14 @@ describe('[W6] errors of a leak', () => {
 
 	it('the gauge has no part in a flow that was measured', () => {
 		const evidence: Evidence = { kind: 'meter', flowLPerS: 2, reference: 'iso-1217' };
-		const { gauge, measured } = model(survey([leak(1, evidence), leak(2, hole(1))]));
+		const { gauge, measured } = model(siteOfOne([leakSeen(1, evidence), leakSeen(2, hole(1))]));
 		expect([...measured]).toEqual([1, 0]);
 		expect(gauge[0]).toBe(0);
 		expect(gauge[1]).toBeGreaterThan(0);
 	});
 
 	it('a method’s shared error is never larger than what the reading states for itself', () => {
-		const { method } = model(survey([leak(1, hole(2, 0.05)), leak(2, hole(2))]));
+		const { method } = model(siteOfOne([leakSeen(1, hole(2, 0.05)), leakSeen(2, hole(2))]));
 		expect([...method]).toEqual([0.05, 0.2]);
 	});
 
@@ -186,16 +148,16 @@ describe('[W6] errors of a leak', () => {
 			expect(reason).toMatch(/^our starting value: \S/);
 			expect(spread).toBeGreaterThan(0);
 		}
-		const { method, errors } = model(survey([leak(1, hole(2))]));
+		const { method, errors } = model(siteOfOne([leakSeen(1, hole(2))]));
 		expect(method[0]).toBe(STARTING_METHOD_ERRORS.hole.spread);
 		expect(errors).toMatchObject({ gaugeBar: STARTING_GAUGE_BAR, power: 0, hours: 0, price: 0 });
 	});
 
 	it('starting values give way to the user’s, and nonsense is refused', () => {
-		const { method } = model(survey([leak(1, hole(2))]), { methods: { hole: 0.1 } });
+		const { method } = model(siteOfOne([leakSeen(1, hole(2))]), { methods: { hole: 0.1 } });
 		expect(method[0]).toBe(0.1);
 		for (const errors of [{ gaugeBar: -1 }, { methods: { hole: NaN } }, { price: 9 }]) {
-			const refused = uncertaintyModel(survey([]), 'round-1', errors);
+			const refused = uncertaintyModel(siteOfOne([]), 'round-1', errors);
 			expect(refused.ok ? 'accepted' : refused.error.code).toBe('shared-error-out-of-range');
 		}
 	});
@@ -203,8 +165,8 @@ describe('[W6] errors of a leak', () => {
 
 describe('[W7] the year with errors at zero is the assessment’s', () => {
 	const cases: readonly (readonly [string, Survey])[] = [
-		['quick', survey(holes(9))],
-		['station', withStation(survey(holes(9)), BENT)],
+		['quick', siteOfOne(holes(9))],
+		['station', withStation(siteOfOne(holes(9)), BENT)],
 		['two pressures, demand charge, heat, cost by the m³', everything(holes(9))]
 	];
 	it.each(cases)('derived: %s', (_, of) => {
@@ -224,12 +186,12 @@ describe('[W7] the year with errors at zero is the assessment’s', () => {
 	});
 
 	it('without a supply there is air and no more; without a price no money', () => {
-		const bare = resultOf(model({ ...survey(holes(2)), supply: {} }), draws(200));
+		const bare = resultOf(model({ ...siteOfOne(holes(2)), supply: {} }), draws(200));
 		expect(bare.totals.freeAirM3PerYear.low).toBeGreaterThan(0);
 		expect(bare.totals.energyKwhPerYear).toBeUndefined();
 		expect(bare.leaks[0]!.energyKwhPerYear).toBeUndefined();
 		expect(bare.missing.map(({ code }) => code)).toContain('supply-missing');
-		const free = resultOf(model({ ...survey(holes(2)), prices: {} }), draws(200));
+		const free = resultOf(model({ ...siteOfOne(holes(2)), prices: {} }), draws(200));
 		expect(free.totals.energyKwhPerYear).toBeDefined();
 		expect(free.totals.costMinorPerYear).toBeUndefined();
 		expect(free.totals.co2KgPerYear).toBeUndefined();
@@ -240,15 +202,18 @@ describe('[W7] the year with errors at zero is the assessment’s', () => {
 describe('[W7] leaks on the station’s week', () => {
 	it('derived: a station in proportion gives what the quick method gives, draw by draw', () => {
 		// Its flow stays below the demand in these draws, so that nothing is cut.
-		const leaks = Array.from({ length: 5 }, (_, i) => leak(i + 1, hole(0.5 + i / 10)));
+		const leaks = Array.from({ length: 5 }, (_, i) => leakSeen(i + 1, hole(0.5 + i / 10)));
 		const always = (of: Survey): Survey => ({
 			...of,
 			sections: {
 				'section-a': { ...of.sections['section-a']!, pressurisedHoursPerYear: 8760 }
 			}
 		});
-		const quick = resultOf(model(always(survey(leaks))), draws(500));
-		const station = resultOf(model(always(withStation(survey(leaks), IN_PROPORTION))), draws(500));
+		const quick = resultOf(model(always(siteOfOne(leaks))), draws(500));
+		const station = resultOf(
+			model(always(withStation(siteOfOne(leaks), IN_PROPORTION))),
+			draws(500)
+		);
 		expect(station.method).toBe('supply');
 		for (const end of ['low', 'median', 'high', 'mean'] as const)
 			expect(
@@ -258,7 +223,7 @@ describe('[W7] leaks on the station’s week', () => {
 	});
 
 	it('derived: the leaks’ means add up to the total’s mean, by either kind of year', () => {
-		for (const of of [withStation(survey(holes(7)), BENT), everything(holes(7))]) {
+		for (const of of [withStation(siteOfOne(holes(7)), BENT), everything(holes(7))]) {
 			const { totals, leaks } = resultOf(model(of), draws(3000));
 			const energy = leaks.reduce((sum, each) => sum + each.energyKwhPerYear!.mean, 0);
 			const cost = leaks.reduce((sum, each) => sum + each.costMinorPerYear!.mean, 0);
@@ -268,7 +233,7 @@ describe('[W7] leaks on the station’s week', () => {
 	});
 
 	it('derived: a lone leak’s interval is the total’s, to the width of a bin', () => {
-		const { totals, leaks } = resultOf(model(everything([leak(1, hole(4))])), draws(20_000));
+		const { totals, leaks } = resultOf(model(everything([leakSeen(1, hole(4))])), draws(20_000));
 		for (const end of ['low', 'median', 'high'] as const) {
 			expect(leaks[0]!.costMinorPerYear![end] / totals.costMinorPerYear![end]).toBeCloseTo(1, 2);
 			expect(leaks[0]!.energyKwhPerYear![end] / totals.energyKwhPerYear![end]).toBeCloseTo(1, 2);
@@ -276,7 +241,7 @@ describe('[W7] leaks on the station’s week', () => {
 	});
 
 	it('derived: no draw saves more than the station draws, however large the leaks come out', () => {
-		const of = withStation(survey([leak(1, hole(6, 1.5))]), BENT);
+		const of = withStation(siteOfOne([leakSeen(1, hole(6, 1.5))]), BENT);
 		const { station } = assess(of, 'round-1');
 		const energy = runOf(model(of), draws(5000)).drawsOf('energyKwh').slice().sort();
 		expect(quantileOf(energy, 1)).toBeLessThanOrEqual(station!.energyKwhPerYear);
@@ -286,11 +251,11 @@ describe('[W7] leaks on the station’s week', () => {
 
 it('[W6] a leak that is mended does not count, and a site without pressure is refused', () => {
 	const mended: Leak = {
-		...leak(9, hole(5)),
+		...leakSeen(9, hole(5)),
 		mendings: { 'round-1': { mendedAt: '2026-01-06T08:00:00Z' } }
 	};
-	expect(model(survey([leak(1, hole(1)), mended])).tags).toEqual([1]);
-	const { barometerKPa: _, ...site } = survey([]).site;
-	const refused = uncertaintyModel({ ...survey([]), site }, 'round-1');
+	expect(model(siteOfOne([leakSeen(1, hole(1)), mended])).tags).toEqual([1]);
+	const { barometerKPa: _, ...site } = siteOfOne([]).site;
+	const refused = uncertaintyModel({ ...siteOfOne([]), site }, 'round-1');
 	expect(refused.ok ? 'accepted' : refused.error.code).toBe('site-pressure-unknown');
 });
