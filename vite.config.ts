@@ -8,7 +8,7 @@ import { versionName } from './src/setup/version.mjs';
 /** Stories that ask how long the page is held or what it keeps in memory: no other work beside them. */
 const ALONE = ['tests/story/big-plans.test.ts', 'tests/story/page-free.test.ts'];
 
-export default defineConfig({
+export default defineConfig(({ command }) => ({
 	plugins: [
 		sveltekit({
 			compilerOptions: {
@@ -17,7 +17,8 @@ export default defineConfig({
 			},
 			// Absolute addresses: the offline shell answers at every depth of path.
 			paths: { relative: false },
-			version: { name: versionName() },
+			// Read from all sources, so only where something is built.
+			version: { name: command === 'build' ? versionName() : 'not-built' },
 			adapter: adapterStatic({ pages: 'build', fallback: '200.html' }),
 			csp: {
 				mode: 'hash',
@@ -137,4 +138,4 @@ export default defineConfig({
 			}
 		]
 	}
-});
+}));
