@@ -53,6 +53,16 @@ describe.runIf(there).each(papers)('a second reader of the print, pdftotext, on 
 		expect(text.split(plain(model.band.text)).length - 1).toBe(open.length);
 		for (const { tag } of open) expect(text).toMatch(new RegExp(`\\b${tag}\\b`));
 	});
+
+	it('says on every tag the whole place where it is to hang, of sixty letters too', () => {
+		const place = 'Filter press, closing cylinder, rod seal behind third pillar';
+		const { leaks, ...rest } = sampleSurvey(30);
+		const placed = Object.entries(leaks).map(([id, leak]) => [id, { ...leak, place }]);
+		const model = sampleModel({ ...rest, leaks: Object.fromEntries(placed) });
+		const text = pagesOf(buildTagsPdf(model, { fonts, paper })).join(' ');
+		const open = model.groups.flatMap(({ rows }) => rows).filter(({ shape }) => shape !== 'done');
+		expect(text.split(place).length - 1).toBe(open.length);
+	});
 });
 
 it('the names of a site read back the same in every European script', { skip: !there }, () => {

@@ -13,6 +13,8 @@ const EDGE = 5;
 
 const NUMBER: TextStyle = { size: 30, bold: true };
 const PLACE: TextStyle = { size: 8.5, bold: true };
+/** For a place that two lines of the larger letters do not hold. */
+const LONG_PLACE: TextStyle = { size: 7, bold: true };
 const SECTION: TextStyle = { size: 7.5 };
 const LEAVE: TextStyle = { size: 7, bold: true };
 const CAUTION: TextStyle = { size: 5.6 };
@@ -100,7 +102,9 @@ function drawTag(sheet: Sheet, { leakId, row, section }: Tag, caution: string, b
 	const warning = sheet.lines(caution, CAUTION, box.width);
 	const foot = box.y + box.height - warning.length * sheet.lineHeight(CAUTION);
 	const leave = foot - sheet.lineHeight(LEAVE);
-	const high = leave - box.y + 2 - sheet.lineHeight(PLACE) - sheet.lineHeight(SECTION);
+	const { lines, style } = placeLines(sheet, row.place === '' ? row.part : row.place, room);
+	const below = lines.length * sheet.lineHeight(style) + sheet.lineHeight(SECTION);
+	const high = leave - box.y + 2 - below;
 	const fitting = Math.min(
 		1,
 		room / sheet.textWidth(row.tag, NUMBER),
@@ -109,11 +113,21 @@ function drawTag(sheet: Sheet, { leakId, row, section }: Tag, caution: string, b
 	const number = { ...NUMBER, size: NUMBER.size * fitting };
 	let down = box.y - 1;
 	down += sheet.write(row.tag, box.x, down, number) - 1;
-	const place = row.place === '' ? row.part : row.place;
-	down += sheet.write(sheet.lines(place, PLACE, room, 1), box.x, down, PLACE);
+	down += sheet.write(lines, box.x, down, style);
 	sheet.write(sheet.lines(section, SECTION, room, 1), box.x, down, SECTION);
 	sheet.write(warning, box.x, foot, CAUTION);
 	sheet.write(words.leaveOn, box.x, leave, LEAVE);
+}
+
+/** The whole place where it can be had, for the number alone does not say where to hang the tag. */
+function placeLines(
+	sheet: Sheet,
+	place: string,
+	room: number
+): { readonly lines: readonly string[]; readonly style: TextStyle } {
+	const lines = sheet.lines(place, PLACE, room);
+	if (lines.length <= 2) return { lines, style: PLACE };
+	return { lines: sheet.lines(place, LONG_PLACE, room, 3), style: LONG_PLACE };
 }
 
 /** The dark cells of a code, each run along a row as one box. */
