@@ -118,8 +118,11 @@ export const proof: Catalogue['proof'] = {
 			one: 'Was niemand erreicht hat, zählt weiterhin als undicht: 1 Leckage.',
 			other: `Was niemand erreicht hat, zählt weiterhin als undicht: ${shown} Leckagen.`
 		}),
-	leftOut: (tags) =>
-		`In beiden Rundgängen ausgelassen, weil sie sich nicht bewerten ließen: Leckagen ${tags}.`,
+	leftOut: (tags, count) =>
+		many(count, {
+			one: `In beiden Rundgängen ausgelassen, weil sie sich nicht bewerten ließ: Leckage ${tags}.`,
+			other: `In beiden Rundgängen ausgelassen, weil sie sich nicht bewerten ließen: Leckagen ${tags}.`
+		}),
 	onPlan: 'Auf dem Plan',
 	sameTitle: 'Auf gleiche Bedingungen gebracht',
 	rateTitle: 'Wie schnell es wiederkommt',

@@ -97,9 +97,13 @@ export const mendPlan = {
 	proved: 'Proved: no plan saves more.',
 	provedWithin: (share: string) => `Proved: no plan saves over ${share} more.`,
 	noSolver: 'The solver could not run here, so this is the quick plan. It keeps to all limits.',
-	noRoom: (tags: string) =>
-		`No room for all that must be mended: tag ${tags}. Add minutes or a window.`,
-	leftOut: (why: string, tags: string) => `${why}: tag ${tags}`,
+	noRoom: (tags: string, count: number) =>
+		many(count, {
+			one: `No room for all that must be mended: tag ${tags}. Add minutes or a window.`,
+			other: `No room for all that must be mended: tags ${tags}. Add minutes or a window.`
+		}),
+	leftOut: (why: string, tags: string, count: number) =>
+		many(count, { one: `${why}: tag ${tags}`, other: `${why}: tags ${tags}` }),
 
 	/** A window of that plan. */
 	used: (used: string, all: string) => `${used} of ${all} used`,

@@ -140,8 +140,11 @@ export const mend = {
 			`The print cannot show ${characters} and ${more} more: empty boxes would stand there. Change those names first, or save it as it is.`,
 		noPlans: (plans: string) =>
 			`The picture of ${plans} could not be drawn; its page has the pins without it.`,
-		noPhotos: (tags: string) =>
-			`The pictures of tag ${tags} could not be drawn; the jobs are there without them.`,
+		noPhotos: (tags: string, count: number) =>
+			many(count, {
+				one: `The picture of tag ${tags} could not be drawn; its job is there without it.`,
+				other: `The pictures of tags ${tags} could not be drawn; the jobs are there without them.`
+			}),
 		ready: {
 			pdf: 'The PDF is ready, with the cautions on every page.',
 			tags: 'The tags are ready. Print them at full size, without scaling.'

@@ -133,8 +133,11 @@ export const proof = {
 			one: 'What nobody reached is counted as leaking still: 1 leak.',
 			other: `What nobody reached is counted as leaking still: ${shown} leaks.`
 		}),
-	leftOut: (tags: string) =>
-		`Left out on both sides, because they could not be weighed: leaks ${tags}.`,
+	leftOut: (tags: string, count: number) =>
+		many(count, {
+			one: `Left out on both sides, because it could not be weighed: leak ${tags}.`,
+			other: `Left out on both sides, because they could not be weighed: leaks ${tags}.`
+		}),
 	onPlan: 'On the plan',
 	sameTitle: 'Made the same',
 	rateTitle: 'How fast it comes back',
