@@ -144,6 +144,26 @@ describe('what the fix list says', () => {
 		expect(outline).toContain('Section A');
 	});
 
+	it.each(papers)(
+		'prints notes of five hundred letters whole, and a long window with its day, on %s',
+		async (paper) => {
+			const note = 'Ask the foreman for the key, the gate is shut at night. '
+				.repeat(9)
+				.slice(0, 500)
+				.trim();
+			const { sections, leaks, ...rest } = sampleSurvey(1);
+			const noted = <T extends object>(things: Readonly<Record<string, T>>) =>
+				Object.fromEntries(Object.entries(things).map(([id, thing]) => [id, { ...thing, note }]));
+			const sample = sampleModel({ ...rest, sections: noted(sections), leaks: noted(leaks) });
+			const window =
+				'Whitsun stop, agreed with production and the kiln foreman, 23 May 2026, 06:00, 360 min';
+			const groups = sample.groups.map((group) => ({ ...group, window }));
+			const text = (await print({ ...sample, groups }, paper)).pages.join(' ');
+			expect(text.split(note)).toHaveLength(3);
+			expect(text).toContain(window);
+		}
+	);
+
 	it('prints a box where the face lacks a character, and the rest of the text', async () => {
 		const survey = sampleSurvey(1);
 		const model = sampleModel({ ...survey, site: { ...survey.site, name: 'Works 日本 two' } });

@@ -18,8 +18,12 @@ const MONEY_COLUMN = 42;
 const TICK_SIDE = 6.5;
 /** Room for a picture beside the pin. */
 const PHOTO_SIDE = 22;
-/** A note is quoted; the whole of it stays in the survey. Cautions are never cut. */
-const NOTE_LINES = 3;
+/** What more than this takes is written across the card. */
+const LINES_BESIDE = 2;
+/** A note of some six hundred letters stands whole; of a longer one the rest stays in the survey. Cautions are never cut. */
+const NOTE_LINES = 6;
+/** What head, foot and the section's name take of a page at most, mm. */
+const NOT_FOR_CARDS = 75;
 
 interface Line {
 	readonly text: readonly string[];
@@ -28,6 +32,10 @@ interface Line {
 
 /** How high the job's card is; it is drawn on a page that has that much room, never on two. */
 export function jobCardHeight(sheet: Sheet, row: JobRow): number {
+	return heightWithoutNotes(sheet, row) + heightOf(sheet, across(sheet, row));
+}
+
+function heightWithoutNotes(sheet: Sheet, row: JobRow): number {
 	return (
 		PAD +
 		topHeight(sheet, row) +
@@ -67,7 +75,9 @@ export function drawJobCard(
 	drawPhoto(sheet, row, photos, y + PAD);
 	drawSpot(sheet, row, photos, y + PAD);
 	writeAll(sheet, sums, right - PAD, y + PAD);
-	let down = y + PAD + topHeight(sheet, row) + 1.6;
+	const notes = across(sheet, row);
+	writeAll(sheet, notes, MARGIN + PAD, y + PAD + topHeight(sheet, row) + 1);
+	let down = y + PAD + topHeight(sheet, row) + heightOf(sheet, notes) + 1.6;
 	sheet.rule(MARGIN + PAD, down, right - PAD, down, 0.2);
 	down += 2.4;
 	down += drawCautions(sheet, row.cautions, MARGIN + PAD, down, sheet.contentWidth - 2 * PAD) + 2;
@@ -114,13 +124,42 @@ function drawPhoto(
 	sheet.image(picture.bytes, picture.kind, { x, y, width, height }, photo.sha256);
 }
 
+/** What was said of the job: beside its pictures where it is short. */
+function quoted(sheet: Sheet, row: JobRow): { readonly text: string; readonly short: boolean }[] {
+	return [row.couldNot && words.couldNot(row.couldNot), row.note && words.note(row.note)].flatMap(
+		(text) =>
+			text
+				? [
+						{
+							text,
+							short: sheet.lines(text, SMALL, middleWidth(sheet, row)).length <= LINES_BESIDE
+						}
+					]
+				: []
+	);
+}
+
+/** The longer notes, as wide as the card. */
+function across(sheet: Sheet, row: JobRow): Line[] {
+	const width = sheet.contentWidth - 2 * PAD;
+	const long = quoted(sheet, row).filter(({ short }) => !short);
+	if (long.length === 0) return [];
+	const room = sheet.height - NOT_FOR_CARDS - heightWithoutNotes(sheet, row);
+	const fitting = Math.floor(room / sheet.lineHeight(SMALL) / long.length);
+	const most = Math.min(NOTE_LINES, Math.max(1, fitting));
+	return long.map(({ text }) => ({ text: sheet.lines(text, SMALL, width, most), style: SMALL }));
+}
+
+function middleWidth(sheet: Sheet, row: JobRow): number {
+	return sheet.contentWidth - leftColumn(row) - MONEY_COLUMN - PAD;
+}
+
 function middle(sheet: Sheet, row: JobRow): Line[] {
-	const width = sheet.contentWidth - leftColumn(row) - MONEY_COLUMN - PAD;
-	const line = (text: string, style: TextStyle, most?: number): Line[] =>
-		text === '' ? [] : [{ text: sheet.lines(text, style, width, most), style }];
+	const width = middleWidth(sheet, row);
+	const line = (text: string, style: TextStyle): Line[] =>
+		text === '' ? [] : [{ text: sheet.lines(text, style, width), style }];
 	const state = row.state === STATE_WORDS.leaking ? '' : row.state;
 	const risks = row.hazards.join(' · ');
-	const quoted = [row.couldNot && words.couldNot(row.couldNot), row.note && words.note(row.note)];
 	return [
 		...(row.flag ? line(row.flag.toUpperCase(), FLAG) : []),
 		...line(row.place === '' ? words.noPlace : row.place, PLACE),
@@ -132,7 +171,7 @@ function middle(sheet: Sheet, row: JobRow): Line[] {
 			[state, row.plan === '' ? words.notOnPlan : row.plan].filter(Boolean).join(' · '),
 			SMALL
 		),
-		...quoted.flatMap((text) => line(text ?? '', SMALL, NOTE_LINES))
+		...quoted(sheet, row).flatMap(({ text, short }) => (short ? line(text, SMALL) : []))
 	];
 }
 

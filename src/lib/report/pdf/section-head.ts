@@ -13,12 +13,16 @@ const WINDOW: TextStyle = { size: 11, bold: true };
 const AGAIN: TextStyle = { size: 10.5, bold: true };
 const SUM_COLUMN = 48;
 const STEP_SIDE = 7;
-const FACT_LINES = 3;
+/** Room for a note of some five hundred letters after what is measured. */
+const FACT_LINES = 7;
+/** A window's day and length stand behind its name, however long that is. */
+const WINDOW_LINES = 2;
 
 function parts(sheet: Sheet, group: JobGroup) {
 	const width = sheet.contentWidth;
 	return {
-		window: group.window === undefined ? [] : sheet.lines(group.window, WINDOW, width, 1),
+		window:
+			group.window === undefined ? [] : sheet.lines(group.window, WINDOW, width, WINDOW_LINES),
 		name: sheet.lines(group.heading, NAME, width - SUM_COLUMN),
 		valve: sheet.lines(
 			group.valveKnown ? words.valve(group.valve) : words.flag(group.valve),
@@ -99,11 +103,13 @@ export function drawSectionHead(sheet: Sheet, group: JobGroup, y: number): numbe
 export function drawSectionAgain(sheet: Sheet, group: JobGroup, y: number): number {
 	const width = sheet.contentWidth;
 	const valve = group.valveKnown ? words.valve(group.valve) : group.valve;
-	const name = sheet.lines(words.continued(group.heading), AGAIN, width * 0.45, 1);
-	const right = sheet.lines(valve, AGAIN, width * 0.52, 1);
+	const name = sheet.lines(words.continued(group.heading), AGAIN, width * 0.4, 2);
+	// Where the valve is must be read here too: the first page of the section may hang elsewhere.
+	const right = sheet.lines(valve, AGAIN, width * 0.57, 2);
+	const height = Math.max(name.length, right.length) * sheet.lineHeight(AGAIN);
 	sheet.write(name, MARGIN, y, AGAIN);
 	sheet.write(right, sheet.width - MARGIN, y, { ...AGAIN, align: 'right' });
-	const below = y + sheet.lineHeight(AGAIN) + 0.8;
+	const below = y + height + 0.8;
 	sheet.rule(MARGIN, below, sheet.width - MARGIN, below, 0.8);
-	return sheet.lineHeight(AGAIN) + 3.5;
+	return height + 3.5;
 }
