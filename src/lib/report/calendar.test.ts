@@ -71,6 +71,12 @@ describe('windows as a calendar', () => {
 		});
 	});
 
+	it('says no caution of the site twice', () => {
+		const model = sampleModel(survey());
+		const [first] = events(calendarOf(survey()));
+		expect(first?.description.split(model.closing.text)).toHaveLength(2);
+	});
+
 	it('a window without jobs says so, with the cautions of the site', () => {
 		const { mendPlan: _, ...none } = survey();
 		const [event] = events(calendarOf(none));

@@ -42,7 +42,9 @@ function nameOf({ name }: ReportWindow): string {
 
 /** Cautions first, then each section with its valve and jobs, each job with its own cautions. */
 function describe(window: ReportWindow, model: ReportModel): string {
-	const lines = [...model.cautions, model.closing].map((caution) => cautionText([caution]));
+	// What closes a print is said at the head already, where it is one of the site's own.
+	const site = [...model.cautions, model.closing].map((caution) => cautionText([caution]));
+	const lines = [...new Set(site)];
 	lines.push('', words.windowSize(String(window.minutes), String(window.people)));
 	if (window.overnightOff) lines.push(words.overnight);
 	let planned = 0;
