@@ -4,6 +4,8 @@ import { aJob } from './a-job.ts';
 import { sectionCautions } from '#lib/core/mend/cautions.ts';
 import { commonCautions, jobsOfStep, stepsNotTicked, stepState } from './job-steps.ts';
 import { StandingOrder } from './standing-order.ts';
+import { mendPlan } from '#lib/words/mend-plan.ts';
+import { mend } from '#lib/words/mend.ts';
 
 function job(tag: number, done: boolean, ticks: FixJob['ticks']): FixJob {
 	return { ...aJob(), leakId: `leak-${tag}`, tag, done, ticks };
@@ -56,5 +58,19 @@ describe('the standing order of what is on the screen', () => {
 		const own = (text: string) => text;
 		expect(order.arrange(['b', 'a', 'c'], own)).toEqual(['b', 'a', 'c']);
 		expect(order.arrange(['d', 'c', 'b'], own)).toEqual(['b', 'c', 'd']);
+	});
+});
+
+describe('words that count', () => {
+	test('speak of one job, one tag and one time as one', () => {
+		const { allMended, room, took } = mend;
+		expect([allMended(1, '1'), allMended(3, '3')]).toEqual(['mended', 'all 3 mended']);
+		expect([room.allRight(1, '1'), room.allRight(2, '2')]).toEqual([
+			'put right',
+			'all 2 put right'
+		]);
+		expect(took.plannedAndTook('60', '18', 1, '1')).toMatch(/18 min, the only time so far\.$/);
+		expect(mendPlan.leftOut('Past the budget', '4', 1)).toBe('Past the budget: tag 4');
+		expect(mendPlan.leftOut('Past the budget', '4, 7', 2)).toBe('Past the budget: tags 4, 7');
 	});
 });

@@ -50,7 +50,7 @@ export const mend: Catalogue['mend'] = {
 	aYear: 'im Jahr',
 
 	noSection: 'Noch kein Abschnitt',
-	allMended: (count) => `alle ${count} behoben`,
+	allMended: (count, shown) => many(count, { one: 'behoben', other: `alle ${shown} behoben` }),
 	toDo: (open, all) => `${open} von ${all} offen`,
 	toDoAt: (open, all, cost) => `${open} von ${all} offen, ${cost} im Jahr`,
 	hasFirst: 'Enthält eine Arbeit, die zuerst zu erledigen ist',
@@ -96,8 +96,11 @@ export const mend: Catalogue['mend'] = {
 		title: 'Aufwand',
 		minutes: 'Minuten',
 		planned: (minutes) => `Geplant: ${minutes} min.`,
-		plannedAndTook: (planned, median, count) =>
-			`Geplant: ${planned} min. Hier dauerte es ${median} min, der Median aus ${count}.`,
+		plannedAndTook: (planned, median, count, shown) =>
+			many(count, {
+				one: `Geplant: ${planned} min. Hier dauerte es ${median} min, bisher das einzige Mal.`,
+				other: `Geplant: ${planned} min. Hier dauerte es ${median} min, der Median aus ${shown}.`
+			}),
 		cost: 'Kosten',
 		costHint: 'Teile und Arbeit zusammen. „Belegen“ stellt sie der Einsparung gegenüber.',
 		part: 'Verwendetes Teil',
@@ -111,7 +114,8 @@ export const mend: Catalogue['mend'] = {
 
 	room: {
 		title: 'Kompressorraum',
-		allRight: (count) => `alle ${count} in Ordnung gebracht`,
+		allRight: (count, shown) =>
+			many(count, { one: 'in Ordnung gebracht', other: `alle ${shown} in Ordnung gebracht` }),
 		lookedAt: 'Was geprüft wurde, unter „Begehen“',
 		where: (machine, point) => `${machine}, ${point}`,
 		putRight: 'In Ordnung gebracht',

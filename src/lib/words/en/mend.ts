@@ -56,7 +56,8 @@ export const mend = {
 
 	/** A section and its jobs. */
 	noSection: 'No section yet',
-	allMended: (count: string) => `all ${count} mended`,
+	allMended: (count: number, shown: string) =>
+		many(count, { one: 'mended', other: `all ${shown} mended` }),
 	toDo: (open: string, all: string) => `${open} of ${all} to do`,
 	toDoAt: (open: string, all: string, cost: string) => `${open} of ${all} to do, ${cost} a year`,
 	hasFirst: 'Has a job to do first',
@@ -100,8 +101,11 @@ export const mend = {
 		title: 'What it took',
 		minutes: 'Minutes',
 		planned: (minutes: string) => `Planned: ${minutes} min.`,
-		plannedAndTook: (planned: string, median: string, count: string) =>
-			`Planned: ${planned} min. Here it took ${median} min, the middle of ${count}.`,
+		plannedAndTook: (planned: string, median: string, count: number, shown: string) =>
+			many(count, {
+				one: `Planned: ${planned} min. Here it took ${median} min, the only time so far.`,
+				other: `Planned: ${planned} min. Here it took ${median} min, the middle of ${shown}.`
+			}),
 		cost: 'What it cost',
 		costHint: 'Parts and work together. Prove sets it against what was saved.',
 		part: 'Part used',
@@ -116,7 +120,8 @@ export const mend = {
 	/** The compressor room. */
 	room: {
 		title: 'Compressor room',
-		allRight: (count: string) => `all ${count} put right`,
+		allRight: (count: number, shown: string) =>
+			many(count, { one: 'put right', other: `all ${shown} put right` }),
 		lookedAt: 'What was looked at, on Walk',
 		where: (machine: string, point: string) => `${machine}, ${point.toLowerCase()}`,
 		putRight: 'Put right',
