@@ -59,6 +59,21 @@ describe.each([
 	});
 });
 
+test('what was found against the test has its names in whole words on a phone, and their range below', async () => {
+	const page = await onWeigh(PHONE);
+	const row = page.getByRole('row').filter({ hasText: 'Measured by the test' });
+	await row.getByText('Anything from').waitFor();
+	const { lines, beside } = await row.evaluate((tr) => {
+		const [name, value, range] = [...tr.children].map((cell) => cell.getBoundingClientRect());
+		const line = parseFloat(getComputedStyle(tr).lineHeight);
+		return {
+			lines: Math.round(name!.height / line),
+			beside: value!.top < name!.bottom && range!.top >= name!.bottom
+		};
+	});
+	expect([lines, beside]).toEqual([1, true]);
+});
+
 test('[W15] a lower pressure and ten repairs are tried beside today, and nothing is changed', async () => {
 	const page = await onWeigh(DESK);
 	const before = await yearlyCost(page);
