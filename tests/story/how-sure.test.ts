@@ -81,7 +81,7 @@ test('[W15] a lower pressure and ten repairs are tried beside today, and nothing
 	await page.getByLabel(/^Mend the first .* by rank/).fill('10');
 	const row = page.getByRole('row', { name: /^Leaks cost a year/ });
 	await expect.poll(() => row.textContent()).toMatch(/−€\d/);
-	await page.getByText('The handbook’s rule, 1 % for 2 psi').waitFor();
+	await page.getByText('The handbook’s rule, 1% for 2 psi').waitFor();
 	expect(await yearlyCost(page)).toEqual(before);
 	expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
 	await page.getByRole('button', { name: 'Back to today' }).click();

@@ -230,6 +230,6 @@ export const weigh = {
 			air: { readonly share: string; readonly less: boolean },
 			rule: string
 		) =>
-			`by physics the machines need ${power.share} ${power.less ? 'less' : 'more'} power for the same air, and open leaks take ${air.share} ${air.less ? 'less' : 'more'} air. The handbook’s rule, 1 % for 2 psi, says ${rule}. Before it is turned down, see what pressure the machines served must have.`
+			`by physics the machines need ${power.share} ${power.less ? 'less' : 'more'} power for the same air, and open leaks take ${air.share} ${air.less ? 'less' : 'more'} air. The handbook’s rule, 1% for 2 psi, says ${rule}. Before it is turned down, see what pressure the machines served must have.`
 	}
 };
