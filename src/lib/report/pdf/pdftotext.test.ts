@@ -57,7 +57,7 @@ describe.runIf(there).each(papers)('a second reader of the print, pdftotext, on 
 	it('says on every tag the whole place where it is to hang, of sixty letters too', () => {
 		const place = 'Filter press, closing cylinder, rod seal behind third pillar';
 		const { leaks, ...rest } = sampleSurvey(30);
-		const placed = Object.entries(leaks).map(([id, leak]) => [id, { ...leak, place }]);
+		const placed = Object.entries(leaks).map(([id, leak]) => [id, { ...leak, place }] as const);
 		const model = sampleModel({ ...rest, leaks: Object.fromEntries(placed) });
 		const text = pagesOf(buildTagsPdf(model, { fonts, paper })).join(' ');
 		const open = model.groups.flatMap(({ rows }) => rows).filter(({ shape }) => shape !== 'done');
