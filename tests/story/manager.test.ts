@@ -121,7 +121,7 @@ describe('a manager', () => {
 		await page.getByRole('button', { name: 'Undo' }).click();
 		await page.getByRole('heading', { name: /^Saturday stop.*Pallet line$/ }).waitFor();
 		await page.getByRole('button', { name: 'Undo' }).click();
-		await page.getByRole('heading', { name: 'Sections, worst first' }).waitFor();
+		await page.getByRole('heading', { name: 'Sections, unsafe first, then by cost' }).waitFor();
 		await page.getByRole('button', { name: 'Redo' }).click();
 		await page.getByRole('heading', { name: 'Windows, in walking order' }).waitFor();
 		await saved(page);

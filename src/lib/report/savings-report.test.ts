@@ -33,27 +33,31 @@ async function printed(locale: string) {
 	return { pdf: await readPdf(bytes), model: model.value, names: JSON.stringify(survey) };
 }
 
-it('[V3] speaks German throughout to a German reader, and says the same', async () => {
-	const english = await printed('en-GB');
-	await speak('de', 'de-DE');
-	const { pdf, model, names } = await printed('de-DE');
-	const text = pdf.pages.join(' ');
-	expect(leftoverEnglish(english.pdf.pages.join(' '), names).length).toBeGreaterThan(40);
-	expect(leftoverEnglish(text, names)).toEqual([]);
-	expect([pdf.language, english.pdf.language]).toEqual(['de', 'en-GB']);
-	expect(pdf.title).toContain('Einsparbericht');
-	expect(text).toContain('Durch Abseifen belegt: 16.623\u00a0€ im Jahr'.replace('\u00a0', ' '));
-	expect(text).toContain('Nicht erreicht');
-	const shape = (value: unknown): unknown =>
-		typeof value === 'string'
-			? value === ''
-			: Array.isArray(value)
-				? value.map(shape)
-				: typeof value === 'object' && value !== null
-					? Object.fromEntries(Object.entries(value).map(([key, each]) => [key, shape(each)]))
-					: value;
-	expect(shape(model)).toEqual(shape(english.model));
-});
+it(
+	'[V3] speaks German throughout to a German reader, and says the same',
+	{ timeout: 30_000 },
+	async () => {
+		const english = await printed('en-GB');
+		await speak('de', 'de-DE');
+		const { pdf, model, names } = await printed('de-DE');
+		const text = pdf.pages.join(' ');
+		expect(leftoverEnglish(english.pdf.pages.join(' '), names).length).toBeGreaterThan(40);
+		expect(leftoverEnglish(text, names)).toEqual([]);
+		expect([pdf.language, english.pdf.language]).toEqual(['de', 'en-GB']);
+		expect(pdf.title).toContain('Einsparbericht');
+		expect(text).toContain('Durch Abseifen belegt: 16.623\u00a0€ im Jahr'.replace('\u00a0', ' '));
+		expect(text).toContain('Nicht erreicht');
+		const shape = (value: unknown): unknown =>
+			typeof value === 'string'
+				? value === ''
+				: Array.isArray(value)
+					? value.map(shape)
+					: typeof value === 'object' && value !== null
+						? Object.fromEntries(Object.entries(value).map(([key, each]) => [key, shape(each)]))
+						: value;
+		expect(shape(model)).toEqual(shape(english.model));
+	}
+);
 
 it('counts what was not reached before it names each', async () => {
 	const { model, pdf } = await printed('en-GB');

@@ -18,7 +18,7 @@ export const mend: Catalogue['mend'] = {
 	takeAlong: 'Mitnehmen',
 	plan: 'Reparaturen planen',
 	byWindowTitle: 'Abschaltfenster, nach Laufweg geordnet',
-	bySectionTitle: 'Abschnitte, die schlimmsten zuerst',
+	bySectionTitle: 'Abschnitte, Unsicheres zuerst, dann nach Kosten',
 	layOut: 'Liste ordnen',
 	byWindow: 'Nach Abschaltfenster',
 	bySection: 'Nach Abschnitt',

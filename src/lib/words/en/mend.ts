@@ -18,7 +18,7 @@ export const mend = {
 	takeAlong: 'Take it along',
 	plan: 'Plan the mending',
 	byWindowTitle: 'Windows, in walking order',
-	bySectionTitle: 'Sections, worst first',
+	bySectionTitle: 'Sections, unsafe first, then by cost',
 	layOut: 'Lay the list out',
 	byWindow: 'By window',
 	bySection: 'By section',
