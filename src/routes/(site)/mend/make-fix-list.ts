@@ -127,7 +127,8 @@ export async function pictureOf(
 	const stored = await open.blob(sha256);
 	if (!stored) return undefined;
 	const share = Math.min(1, longestPx / Math.max(widthPx, heightPx));
-	const jpeg = await smallPhoto(new Blob([stored.bytes as Uint8Array<ArrayBuffer>]), {
+	const photo = new Blob([stored.bytes as Uint8Array<ArrayBuffer>], { type: stored.mediaType });
+	const jpeg = await smallPhoto(photo, {
 		widthPx: Math.max(1, Math.round(widthPx * share)),
 		heightPx: Math.max(1, Math.round(heightPx * share))
 	});
