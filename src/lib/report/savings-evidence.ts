@@ -33,6 +33,8 @@ export interface EvidenceLine {
 export interface EvidenceGroup {
 	readonly heading: string;
 	readonly sum: string;
+	/** Where its leaks are named instead, if not here. */
+	readonly elsewhere?: string;
 	readonly lines: readonly EvidenceLine[];
 }
 
@@ -53,7 +55,14 @@ export function groupsOf(
 			{
 				heading: savingsReport.group(FATE_WORDS[fate], format.count(here.length)),
 				sum: savingsReport.groupSum(sum('before'), sum('after')),
-				lines: here.map((leak) => evidenceLine(survey, leak, [before.id, after.id], show, format))
+				// What nobody reached saves nothing; a report that names each twice is read by nobody.
+				...(fate === 'not-reached'
+					? { elsewhere: savingsReport.eachBelow, lines: [] }
+					: {
+							lines: here.map((leak) =>
+								evidenceLine(survey, leak, [before.id, after.id], show, format)
+							)
+						})
 			}
 		];
 	});
@@ -133,12 +142,19 @@ export interface NotReached {
 
 export function notReachedOf(
 	survey: Survey,
-	{ leaks, notCompared }: Comparison,
+	{ leaks, notCompared, before, after: later }: Comparison,
 	show: Shower,
 	format: PrintFormat
 ): NotReached {
 	const words = savingsReport;
 	const placeOf = (leakId: string) => find(survey.leaks, leakId)?.place ?? words.noPlace;
+	const seenOf = (leak: ComparedLeak) => {
+		const line = evidenceLine(survey, leak, [before.id, later.id], show, format);
+		return {
+			where: [line.what, line.where].filter(Boolean).join(', '),
+			seen: line.evidence.join(' · ')
+		};
+	};
 	const unseen = leaks.filter(({ fate }) => fate === 'not-reached' || fate === 'claimed');
 	const sum = unseen.reduce((total, { after }) => total + (after ? show.of(after) : 0), 0);
 	const counted = (count: number) => [count, format.count(count)] as const;
@@ -148,9 +164,10 @@ export function notReachedOf(
 			...(notCompared.length > 0 ? [words.leftOutToo(...counted(notCompared.length))] : [])
 		],
 		lines: [
-			...unseen.map(({ tag, leakId, fate, after }) => {
-				const say = fate === 'claimed' ? words.countedThoughClaimed : words.countedAsLeaking;
-				return say(String(tag), placeOf(leakId), show.value(after));
+			...unseen.map((leak) => {
+				const say = leak.fate === 'claimed' ? words.countedThoughClaimed : words.countedAsLeaking;
+				const { where, seen } = seenOf(leak);
+				return say(String(leak.tag), where, show.value(leak.after), seen);
 			}),
 			...notCompared.map(({ tag, leakId, refusal }) =>
 				words.leftOut(String(tag), placeOf(leakId), refusalSentence(refusal))

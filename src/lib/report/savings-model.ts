@@ -1,10 +1,10 @@
 import { bridgeBars } from '../core/prove/bridge.ts';
 import { compareRounds, type Comparison } from '../core/prove/compare.ts';
 import { comparisonSpread, type ComparisonSpread } from '../core/prove/intervals.ts';
-import { measuredSaving, type MeasuredSaving } from '../core/prove/measured.ts';
+import { measuredSaving, type MeasuredRound, type MeasuredSaving } from '../core/prove/measured.ts';
 import { payback, type Payback } from '../core/prove/payback.ts';
 import type { Survey } from '../core/survey/schema.ts';
-import { ok, type Result } from '../core/units/result.ts';
+import { ok, type Refusal, type Result } from '../core/units/result.ts';
 import type { Spread } from '../core/weigh/uncertainty/spread.ts';
 import { documentLanguage, type DocumentLanguage } from '../words/document-language.ts';
 import { proof } from '../words/proof.ts';
@@ -25,7 +25,7 @@ import {
 	type OtherwiseLine,
 	type RateLines
 } from './savings-grounds.ts';
-import { rangeText, shower, type Shower } from './savings-show.ts';
+import { besideText, rangeText, shower, type Shower } from './savings-show.ts';
 
 /** One strength of the saving, as it stands beside the others. */
 export interface StrengthLine {
@@ -57,6 +57,7 @@ export interface SavingsModel {
 	readonly strengths: readonly StrengthLine[];
 	readonly agreement?: string;
 	readonly bridge: readonly BridgeLine[];
+	readonly mendedNote?: string;
 	readonly figures: readonly Figure[];
 	/** When what was spent is earned back, and what is missing from it. */
 	readonly payback: string;
@@ -91,6 +92,7 @@ export function savingsModel(
 	const paid = payback(survey, comparison, spread);
 	const show = shower(comparison, format);
 	const { before, after, terms } = comparison;
+	const mendedNote = mendedNoteOf(comparison, show);
 	return ok({
 		title: savingsReport.title,
 		language: documentLanguage(),
@@ -103,10 +105,14 @@ export function savingsModel(
 		),
 		printedOn: format.date(printedAt),
 		printedAt,
-		headline: savingsReport.headline(show.value(terms.held), show.interval(spread.terms.held)),
+		headline: savingsReport.headline(
+			show.value(terms.held, spread.terms.held),
+			show.interval(spread.terms.held)
+		),
 		strengths: strengthsOf(comparison, spread, measured, show, format),
 		...(measured.ok && { agreement: AGREEMENT_WORDS[measured.value.agreement] }),
 		bridge: bridgeOf(comparison, show),
+		...(mendedNote && { mendedNote }),
 		figures: [...figuresOf(comparison, spread, format), paybackFigure(paid, format)],
 		payback: paid ? paybackSentence(paid, format) : proof.payback.unknown,
 		otherwise: otherwiseOf(comparison, show),
@@ -127,22 +133,25 @@ function strengthsOf(
 	format: PrintFormat
 ): StrengthLine[] {
 	const names = proof.strengths;
+	const perKg = terms.before.freeAirM3PerS / terms.before.massFlowKgPerS;
+	const testText = ({ massFlowKgPerS, doneAt, name }: MeasuredRound) =>
+		savingsReport.test(format.flow(massFlowKgPerS * perKg), format.date(doneAt), name);
 	const measuredMiddle = (found: MeasuredSaving) =>
 		show.text(
 			found.costMinorPerYear?.median ??
 				found.energyKwhPerYear?.median ??
-				(found.massFlowKgPerS.median * terms.before.freeAirM3PerS) / terms.before.massFlowKgPerS
+				found.massFlowKgPerS.median * perKg
 		);
 	return [
 		{
 			name: names.claimed,
-			value: show.value(terms.claimed),
+			value: show.value(terms.claimed, spread.terms.claimed),
 			interval: show.interval(spread.terms.claimed),
 			note: proof.claimedNote(counts.claimed, format.count(counts.claimed))
 		},
 		{
 			name: names.proved,
-			value: show.value(terms.held),
+			value: show.value(terms.held, spread.terms.held),
 			interval: show.interval(spread.terms.held),
 			note: proof.provedNote(counts.held, format.count(counts.held))
 		},
@@ -151,15 +160,29 @@ function strengthsOf(
 					name: names.measured,
 					value: measuredMiddle(measured.value),
 					interval: show.interval(measured.value),
-					note: savingsReport.tests(measured.value.before.name, measured.value.after.name)
+					note: savingsReport.tests(testText(measured.value.before), testText(measured.value.after))
 				}
 			: {
 					name: names.measured,
 					value: savingsReport.notMeasured,
 					interval: '',
-					note: refusalSentence(measured.error)
+					note: unmeasured(measured.error)
 				}
 	];
+}
+
+/** On paper nobody can add a test: only what is lacking is said. */
+function unmeasured(refusal: Refusal): string {
+	return refusal.code === 'system-tests-missing'
+		? savingsReport.noTest(String(refusal.detail?.['round'] ?? ''))
+		: refusalSentence(refusal);
+}
+
+/** What “Mended” holds beside what is proved, where something came back. */
+function mendedNoteOf({ terms, counts }: Comparison, show: Shower): string | undefined {
+	if (counts.again === 0) return undefined;
+	const cameBack = show.of(terms.mended) - show.of(terms.held);
+	return proof.mendedHolds(show.value(terms.held), show.text(cameBack));
 }
 
 function bridgeOf({ terms }: Comparison, show: Shower): BridgeLine[] {
@@ -208,7 +231,7 @@ function figuresOf(
 		text: (value: number, beside?: number) => string
 	): Figure => ({
 		label,
-		value: value === undefined ? savingsReport.notKnown : text(value),
+		value: value === undefined ? savingsReport.notKnown : besideText(value, range, text),
 		...(range && { note: rangeText(range, text) })
 	});
 	const perKwh = energy && carbon !== undefined ? carbon / energy : 0;

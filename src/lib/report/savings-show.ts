@@ -9,9 +9,12 @@ import type { PrintFormat } from './model.ts';
 export interface Shower {
 	readonly of: (amounts: Amounts) => number;
 	readonly text: (value: number) => string;
-	readonly value: (amounts: Amounts | undefined) => string;
-	readonly interval: (spread: Pick<TermSpread, 'costMinorPerYear' | 'energyKwhPerYear'>) => string;
+	/** With an interval beside it, it takes the unit of that. */
+	readonly value: (amounts: Amounts | undefined, beside?: Ends) => string;
+	readonly interval: (spread: Ends) => string;
 }
+
+type Ends = Pick<TermSpread, 'costMinorPerYear' | 'energyKwhPerYear'>;
 
 /** Everything is shown in money where it is known, else in energy, else in air. */
 export function shower({ terms }: Comparison, format: PrintFormat): Shower {
@@ -23,17 +26,35 @@ export function shower({ terms }: Comparison, format: PrintFormat): Shower {
 			: energy
 				? amounts.energyKwhPerYear
 				: amounts.freeAirM3PerS) ?? 0;
-	const text = money ? format.money : energy ? format.energy : format.flow;
+	const text: (value: number, beside?: number) => string = money
+		? format.money
+		: energy
+			? format.energy
+			: format.flow;
+	const endsOf = (spread: Ends | undefined) =>
+		money ? spread?.costMinorPerYear : energy ? spread?.energyKwhPerYear : undefined;
 	return {
 		of,
 		text,
-		value: (amounts) => (amounts ? text(of(amounts)) : '–'),
+		value: (amounts, beside) => (amounts ? besideText(of(amounts), endsOf(beside), text) : '–'),
 		interval: (spread) => {
-			const ends = money ? spread.costMinorPerYear : energy ? spread.energyKwhPerYear : undefined;
+			const ends = endsOf(spread);
 			return ends ? rangeText(ends, text) : savingsReport.notKnown;
 		}
 	};
 }
+
+/** A value in the unit that the interval beside it has, so that the two can be compared at sight. */
+export function besideText(
+	value: number,
+	ends: Pick<Spread, 'low' | 'high'> | undefined,
+	text: (value: number, beside?: number) => string
+): string {
+	return ends ? text(value, largest(value, ends)) : text(value);
+}
+
+const largest = (value: number, { low, high }: Pick<Spread, 'low' | 'high'>) =>
+	Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
 
 /** The ends of an interval claim two digits. */
 export function rangeText(

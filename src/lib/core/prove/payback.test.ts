@@ -7,10 +7,11 @@ import {
 	sighting,
 	siteOfTwo
 } from '../../../../tests/arbitrary/two-rounds.ts';
+import { apply } from '../survey/apply.ts';
 import type { Survey } from '../survey/schema.ts';
 import { compareRounds } from './compare.ts';
 import { comparisonSpread } from './intervals.ts';
-import { payback } from './payback.ts';
+import { payback, repairsBetween } from './payback.ts';
 import { sensitivity } from './sensitivity.ts';
 
 const meter = (flowLPerS: number) => ({ kind: 'meter', flowLPerS, reference: 'iso-1217' }) as const;
@@ -71,6 +72,39 @@ describe('[V9] payback', () => {
 		const leak = held(1, 2, 60);
 		const later = { ...leak, mendings: { ...leak.mendings, [AFTER]: { cost: 500 } } };
 		expect(paid(siteOfTwo([later]))?.spent.minor).toBe(6000);
+	});
+});
+
+describe('[V9] what the repairs cost is written down when the bill comes', () => {
+	it('[V9] for each joint that is said to be mended or was found tight, and for no other', () => {
+		const survey = siteOfTwo([
+			held(1, 2, 60),
+			leakOfTwo(2, [leaking(3)], mended()),
+			leakOfTwo(3, [leaking(1), sighting(AFTER, 'tight')]),
+			leakOfTwo(4, [leaking(1), sighting(AFTER, 'leaking')])
+		]);
+		const { comparison } = found(survey);
+		expect(
+			repairsBetween(survey, comparison).map(({ leak, roundId, cost }) => [leak.tag, roundId, cost])
+		).toEqual([
+			[1, BEFORE, 60],
+			[2, BEFORE, undefined],
+			[3, BEFORE, undefined]
+		]);
+	});
+
+	it('[V9] and counts although the round after has begun', () => {
+		const survey = siteOfTwo([held(1, 2)]);
+		const [repair] = repairsBetween(survey, found(survey).comparison);
+		if (!repair) throw new Error('no repair');
+		const later = apply(survey, {
+			kind: 'log-mending',
+			leakId: repair.leak.id,
+			roundId: repair.roundId,
+			changes: { cost: 60 }
+		});
+		if (!later.ok) throw new Error(later.error.code);
+		expect(paid(later.value)?.spent).toEqual({ minor: 6000, repairs: 1, priced: 1 });
 	});
 });
 

@@ -1,7 +1,7 @@
 import { toMinor } from '../money/currency.ts';
 import { simplePaybackYears } from '../money/return.ts';
 import { leaksInOrder, roundsInOrder } from '../survey/leak-state.ts';
-import type { Survey } from '../survey/schema.ts';
+import type { Leak, Survey } from '../survey/schema.ts';
 import type { Comparison } from './compare.ts';
 import type { ComparisonSpread } from './intervals.ts';
 
@@ -25,24 +25,61 @@ export interface Payback {
 	readonly high?: number;
 }
 
+/** One joint that was said to be mended between two rounds. */
+export interface Repair {
+	readonly leak: Leak;
+	/** The round in which its mending is logged. */
+	readonly roundId: string;
+	/** In major units; absent when it was not written down. */
+	readonly cost?: number;
+}
+
+/**
+ * The joints that were mended between two rounds, by tag: said to be, or found tight without a word. Bills come when the
+ * next round has long begun, so their cost is written down from here too.
+ */
+export function repairsBetween(survey: Survey, { before, after, leaks }: Comparison): Repair[] {
+	const held = new Set(leaks.flatMap(({ fate, leakId }) => (fate === 'held' ? [leakId] : [])));
+	const told = mendingsBetween(survey, before.id, after.id).filter(
+		({ leak, mending }) => mending.mendedAt !== undefined || held.has(leak.id)
+	);
+	const tagged = new Set(told.map(({ leak }) => leak.id));
+	const untold = leaksInOrder(survey).filter(({ id }) => held.has(id) && !tagged.has(id));
+	return [
+		...told.map(({ leak, roundId, mending: { cost } }) => ({
+			leak,
+			roundId,
+			...(cost !== undefined && { cost })
+		})),
+		...untold.map((leak) => ({ leak, roundId: before.id }))
+	].sort((a, b) => a.leak.tag - b.leak.tag);
+}
+
+function mendingsBetween(survey: Survey, beforeId: string, afterId: string) {
+	const ids = roundsInOrder(survey).map(({ id }) => id);
+	const between = ids.slice(ids.indexOf(beforeId), ids.indexOf(afterId));
+	return leaksInOrder(survey).flatMap((leak) =>
+		between.flatMap((roundId) => {
+			const mending = leak.mendings[roundId];
+			return mending ? [{ leak, roundId, mending }] : [];
+		})
+	);
+}
+
 /**
  * Adds up what was written down as spent on leaks from the round before until the round after began; a
  * repair that failed is in it too. METHOD V9.
  */
 export function spentBetween(survey: Survey, beforeId: string, afterId: string): Spent {
-	const ids = roundsInOrder(survey).map(({ id }) => id);
-	const between = ids.slice(ids.indexOf(beforeId), ids.indexOf(afterId));
 	let [minor, repairs, priced] = [0, 0, 0];
-	for (const leak of leaksInOrder(survey))
-		for (const roundId of between) {
-			const mending = leak.mendings[roundId];
-			if (mending?.mendedAt !== undefined) repairs++;
-			if (mending?.cost === undefined) continue;
-			const cost = toMinor(mending.cost, survey.site.currency);
-			if (!cost.ok) continue;
-			minor += cost.value;
-			if (mending.mendedAt !== undefined) priced++;
-		}
+	for (const { mending } of mendingsBetween(survey, beforeId, afterId)) {
+		if (mending.mendedAt !== undefined) repairs++;
+		if (mending.cost === undefined) continue;
+		const cost = toMinor(mending.cost, survey.site.currency);
+		if (!cost.ok) continue;
+		minor += cost.value;
+		if (mending.mendedAt !== undefined) priced++;
+	}
 	return { minor, repairs, priced };
 }
 

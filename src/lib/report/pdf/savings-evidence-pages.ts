@@ -13,7 +13,8 @@ export function drawGroup(pages: Pages, group: EvidenceGroup, photos: Photos): v
 	const { sheet } = pages;
 	pages.room(26);
 	pages.write(group.heading, HEADING);
-	pages.write(group.sum, TEXT, 1.5);
+	pages.write(group.sum, TEXT, group.elsewhere === undefined ? 1.5 : 0);
+	if (group.elsewhere !== undefined) pages.write(group.elsewhere, TEXT, 1.5);
 	for (const line of group.lines) drawEvidence(pages, line, photos);
 	sheet.rule(MARGIN, pages.down, sheet.width - MARGIN, pages.down, 0.2);
 	pages.down += 4;

@@ -28,6 +28,7 @@ export function firstPage(pages: Pages, model: SavingsModel): void {
 	pages.down += 3;
 	pages.write(words.bridge, HEADING, 2);
 	for (const bar of model.bridge) drawBar(pages, bar);
+	if (model.mendedNote) pages.write(model.mendedNote, TEXT);
 	pages.down += 3;
 	pages.write(words.lessTitle, HEADING, 1.5);
 	drawBoxes(

@@ -84,6 +84,7 @@ export const proof: Catalogue['proof'] = {
 	onlyLeft: 'Nur die noch offenen',
 	pinNew: 'Neue Leckage unter „Begehen“ markieren',
 	allAnswered: 'Jede Stelle hat ihre Antwort.',
+	seeSaved: 'Ansehen, was eingespart wurde',
 	empty: 'Noch nichts zu belegen',
 	emptyAbout:
 		'Belegen heißt noch einmal hinsehen: Leckagen unter „Begehen“ markieren, beheben lassen und hier den nächsten Rundgang beginnen.',
@@ -115,9 +116,11 @@ export const proof: Catalogue['proof'] = {
 	lessWastedBetween: (sum, range) => `Weniger verschwendet als zuvor: ${sum} im Jahr, ${range}.`,
 	countedAsLeaking: (count, shown) =>
 		many(count, {
-			one: 'Was niemand erreicht hat, zählt weiterhin als undicht: 1 Leckage.',
-			other: `Was niemand erreicht hat, zählt weiterhin als undicht: ${shown} Leckagen.`
+			one: 'Was niemand erneut angesehen hat, zählt weiterhin als undicht: 1 Leckage.',
+			other: `Was niemand erneut angesehen hat, zählt weiterhin als undicht: ${shown} Leckagen.`
 		}),
+	mendedHolds: (proved, cameBack) =>
+		`„Behoben“ sind die ${proved}, die durch Abseifen belegt sind, und die ${cameBack}, die die wieder undichten Leckagen vorher kosteten.`,
 	leftOut: (tags, count) =>
 		many(count, {
 			one: `In beiden Rundgängen ausgelassen, weil sie sich nicht bewerten ließ: Leckage ${tags}.`,
@@ -136,7 +139,7 @@ export const proof: Catalogue['proof'] = {
 
 	adjust: {
 		about: (round) =>
-			`Beide Rundgänge sind auf die Bedingungen von ${round} gebracht. Routinemäßige Änderungen werden nacheinander bewertet.`,
+			`Beide Rundgänge sind auf die Bedingungen von ${round} gebracht. Routinemäßige Änderungen werden nacheinander bewertet; jeder Betrag kommt zum früheren Rundgang hinzu.`,
 		change: 'Änderung',
 		energy: 'Energie im Jahr',
 		money: 'Geld im Jahr',
@@ -184,7 +187,11 @@ export const proof: Catalogue['proof'] = {
 
 	payback: {
 		unknown:
-			'Was die Reparaturen gekostet haben, wurde nicht notiert; daher gibt es keine Amortisationszeit. Unter „Beheben“ steht dafür ein Feld bei „Aufwand“.',
+			'Was die Reparaturen gekostet haben, wurde nicht notiert; daher gibt es noch keine Amortisationszeit.',
+		write: 'Was die Reparaturen gekostet haben',
+		writeAbout:
+			'Rechnungen kommen nach der Reparatur: was jede gekostet hat, Teile und Arbeit zusammen. Leer heißt nicht bekannt; 0 heißt kostenlos.',
+		repair: (tag, part) => `Leckage ${tag}: ${part}`,
 		missing: (missing, shown, repairs) =>
 			many(missing, {
 				one: `Für 1 von ${repairs} Reparaturen sind keine Kosten notiert; es dauert also länger.`,

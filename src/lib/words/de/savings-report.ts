@@ -33,15 +33,18 @@ export const savingsReport: Catalogue['savingsReport'] = {
 
 	strengthsTitle: 'Drei Nachweisstufen',
 	strengthsLead: 'Drei Nachweisstufen, nie zusammengezählt',
-	strength: 'Nachweis',
+	strength: 'Nachweisstufe',
 	aYear: 'Im Jahr',
 	interval: '90-%-Bereich',
 	within: (range) => `90 %: ${range}`,
 	withInterval: (range) => `90-%-Bereich ${range}`,
 	notMeasured: 'Nicht gemessen',
-	tests: (before, after) => `${before}, dann ${after}`,
+	tests: (before, after) => `${before}; dann ${after}`,
+	test: (flow, day, name) => `${flow} am ${day} (${name})`,
+	noTest: (round) =>
+		`${round} hat keine Systemprüfung; eine gemessene Einsparung braucht eine in beiden Rundgängen.`,
 	notKnown: 'nicht bekannt',
-	agreement: (words) => `Belegtes neben Gemessenem: ${words}`,
+	agreement: (words) => `Bei den Rundgängen Gefundenes neben Gemessenem: ${words}`,
 	bridge: 'Von vorher nach nachher, im Jahr',
 	lessTitle: 'Weniger als zuvor, bei gleichen Bedingungen',
 	lessEnergy: 'Weniger Energie im Jahr',
@@ -90,7 +93,8 @@ export const savingsReport: Catalogue['savingsReport'] = {
 	caption: (side, day) => `${side}, ${day}`,
 	photo: (tag, caption, about) => `Leckage ${tag}, ${caption}: ${about}`,
 
-	notReachedTitle: 'Nicht erreicht',
+	notReachedTitle: 'Nicht erneut angesehen',
+	eachBelow: 'Jede ist unter „Nicht erneut angesehen“ genannt.',
 	notReached: (count, shown, sum) =>
 		many(count, {
 			one: `1 Leckage wurde nicht erneut angesehen: ${sum} im Jahr, als undicht gezählt.`,
@@ -103,18 +107,18 @@ export const savingsReport: Catalogue['savingsReport'] = {
 		}),
 	oneByOne: 'Einzeln aufgeführt',
 	everyReached: 'Jede Stelle wurde erreicht.',
-	countedAsLeaking: (tag, place, sum) =>
-		`Leckage ${tag}, ${place}: ${sum} im Jahr, als undicht gezählt.`,
-	countedThoughClaimed: (tag, place, sum) =>
-		`Leckage ${tag}, ${place}: ${sum} im Jahr, als undicht gezählt, obwohl als behoben gemeldet.`,
+	countedAsLeaking: (tag, place, sum, seen) =>
+		`Leckage ${tag}, ${place}: ${sum} im Jahr, als undicht gezählt (${seen}).`,
+	countedThoughClaimed: (tag, place, sum, seen) =>
+		`Leckage ${tag}, ${place}: ${sum} im Jahr, als undicht gezählt, obwohl als behoben gemeldet (${seen}).`,
 	leftOut: (tag, place, why) =>
 		`Leckage ${tag}, ${place}: in beiden Rundgängen ausgelassen. ${why}`,
 	noPlace: 'Ort nicht notiert',
 
 	adjustedTitle: 'Auf gleiche Bedingungen gebracht',
-	adjusted: (what, size, reason) => `${what}: ${size} im Jahr (${reason}).`,
+	adjusted: (what, size, reason) => `${what}: ${size} im Jahr zum früheren Rundgang (${reason}).`,
 	nothingAdjusted: 'Nichts wurde angepasst.',
-	routine: 'routinemäßig: auf den Stand des späteren Rundgangs gebracht',
+	routine: 'auf den Stand des späteren gebracht',
 
 	ratesTitle: 'Wie schnell es wiederkommt',
 	joints: 'Als dicht belegte und erneut angesehene Verbindungen',
@@ -140,5 +144,5 @@ export const savingsReport: Catalogue['savingsReport'] = {
 		'Die Amortisation stellt alles, was als Ausgabe für Reparaturen notiert wurde, dem gegenüber, was durch Abseifen belegt ist, ohne Abzinsung.'
 	],
 	carbon: (factor, source, year) => `CO₂e: ${factor} kg je kWh (${source}, ${year}).`,
-	rules: 'Regeln V1 bis V10 aus METHOD.md.'
+	rules: 'Regeln V1 bis V10 der Methode, die die App ganz zeigt.'
 };

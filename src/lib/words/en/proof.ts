@@ -93,6 +93,7 @@ export const proof = {
 	onlyLeft: 'Only those left',
 	pinNew: 'Pin a new leak on Walk',
 	allAnswered: 'Every stop has its answer.',
+	seeSaved: 'See what was saved',
 	empty: 'Nothing to prove yet',
 	emptyAbout:
 		'Proving is looking again: pin the leaks on Walk, have them mended, and begin the next round here.',
@@ -130,9 +131,12 @@ export const proof = {
 		`Less wasted than before: ${sum} a year, ${range}.`,
 	countedAsLeaking: (count: number, shown: string) =>
 		many(count, {
-			one: 'What nobody reached is counted as leaking still: 1 leak.',
-			other: `What nobody reached is counted as leaking still: ${shown} leaks.`
+			one: 'What nobody looked at again is counted as leaking still: 1 leak.',
+			other: `What nobody looked at again is counted as leaking still: ${shown} leaks.`
 		}),
+	/** Why the step “Mended” is larger than what is proved. */
+	mendedHolds: (proved: string, cameBack: string) =>
+		`“Mended” is the ${proved} that soap proves and the ${cameBack} that the leaks took before which came back since.`,
 	leftOut: (tags: string, count: number) =>
 		many(count, {
 			one: `Left out on both sides, because it could not be weighed: leak ${tags}.`,
@@ -152,7 +156,7 @@ export const proof = {
 	/** The conditions that both rounds are put under. */
 	adjust: {
 		about: (round: string) =>
-			`Both rounds stand under the conditions of ${round}. Routine changes are priced one after another.`,
+			`Both rounds stand under the conditions of ${round}. Routine changes are priced one after another; a sum is what a change adds to the round before.`,
 		change: 'Change',
 		energy: 'Energy a year',
 		money: 'Money a year',
@@ -201,8 +205,11 @@ export const proof = {
 
 	/** When what was spent is earned back. */
 	payback: {
-		unknown:
-			'What the repairs cost has not been written down, so there is no payback. Mend has a box for it under “What it took”.',
+		unknown: 'What the repairs cost has not been written down, so there is no payback yet.',
+		write: 'What the repairs cost',
+		writeAbout:
+			'Bills come after the repair: what each cost, parts and work together. Empty is not known; 0 cost nothing.',
+		repair: (tag: number, part: string) => `Leak ${tag}: ${part}`,
 		missing: (missing: number, shown: string, repairs: string) =>
 			many(missing, {
 				one: `1 of ${repairs} repairs has no cost written down, so it is longer than that.`,

@@ -43,9 +43,13 @@ export const savingsReport = {
 	within: (range: string) => `90 %: ${range}`,
 	withInterval: (range: string) => `90 % interval ${range}`,
 	notMeasured: 'Not measured',
-	tests: (before: string, after: string) => `${before}, then ${after}`,
+	tests: (before: string, after: string) => `${before}; then ${after}`,
+	/** What a system test found, when, and what was shut for it. */
+	test: (flow: string, day: string, name: string) => `${flow} on ${day} (${name})`,
+	noTest: (round: string) =>
+		`${round} has no system test; a measured saving needs one in both rounds.`,
 	notKnown: 'not known',
-	agreement: (words: string) => `Proved beside measured: ${words}`,
+	agreement: (words: string) => `Found by walking, beside measured: ${words}`,
 	bridge: 'From before to after, a year',
 	lessTitle: 'Less than before, at the same conditions',
 	lessEnergy: 'Less energy a year',
@@ -97,7 +101,8 @@ export const savingsReport = {
 	photo: (tag: number, caption: string, about: string) => `Leak ${tag} ${caption}: ${about}`,
 
 	/** What was not looked at again. */
-	notReachedTitle: 'Not reached',
+	notReachedTitle: 'Not looked at again',
+	eachBelow: 'Each is named under “Not looked at again”.',
 	notReached: (count: number, shown: string, sum: string) =>
 		many(count, {
 			one: `1 leak was not looked at again: ${sum} a year, counted as leaking.`,
@@ -110,19 +115,20 @@ export const savingsReport = {
 		}),
 	oneByOne: 'One by one',
 	everyReached: 'Every stop was reached.',
-	countedAsLeaking: (tag: string, place: string, sum: string) =>
-		`Leak ${tag}, ${place}: ${sum} a year, counted as leaking.`,
-	countedThoughClaimed: (tag: string, place: string, sum: string) =>
-		`Leak ${tag}, ${place}: ${sum} a year, counted as leaking although said to be mended.`,
+	countedAsLeaking: (tag: string, place: string, sum: string, seen: string) =>
+		`Leak ${tag}, ${place}: ${sum} a year, counted as leaking (${seen}).`,
+	countedThoughClaimed: (tag: string, place: string, sum: string, seen: string) =>
+		`Leak ${tag}, ${place}: ${sum} a year, counted as leaking although said to be mended (${seen}).`,
 	leftOut: (tag: string, place: string, why: string) =>
 		`Leak ${tag}, ${place}: left out on both sides. ${why}`,
 	noPlace: 'place not written down',
 
 	/** What both rounds were put to. */
 	adjustedTitle: 'Made the same',
-	adjusted: (what: string, size: string, reason: string) => `${what}: ${size} a year (${reason}).`,
+	adjusted: (what: string, size: string, reason: string) =>
+		`${what}: ${size} a year on the round before (${reason}).`,
 	nothingAdjusted: 'Nothing was adjusted.',
-	routine: 'routine: put to the later round’s',
+	routine: 'put to the later round’s',
 
 	/** How fast it comes back. */
 	ratesTitle: 'How fast it comes back',
@@ -151,5 +157,5 @@ export const savingsReport = {
 	] as readonly string[],
 	carbon: (factor: string, source: string, year: string) =>
 		`CO₂e: ${factor} kg for each kWh (${source}, ${year}).`,
-	rules: 'Rules V1 to V10 of METHOD.md.'
+	rules: 'Rules V1 to V10 of the method, which the app shows in full.'
 };
