@@ -4,11 +4,13 @@ import { makeExamples } from '#examples/make.ts';
 import { compareRounds } from '#lib/core/prove/compare.ts';
 import { comparisonSpread } from '#lib/core/prove/intervals.ts';
 import { measuredSaving } from '#lib/core/prove/measured.ts';
+import { startRound } from '#lib/core/prove/new-round.ts';
 import { payback } from '#lib/core/prove/payback.ts';
+import { apply } from '#lib/core/survey/apply.ts';
 import { leakState, leaksInOrder, latestRound } from '#lib/core/survey/leak-state.ts';
 import { sectionAt } from '#lib/core/survey/plan-geometry.ts';
 import type { Survey } from '#lib/core/survey/schema.ts';
-import { assess, MENDED, WASTING } from '#lib/core/weigh/assess.ts';
+import { assess, MENDED, mendedLeaks, WASTING } from '#lib/core/weigh/assess.ts';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 
 const folder = new URL('../../survey-examples/', import.meta.url);
@@ -45,6 +47,24 @@ describe('the ceramics works', () => {
 		]);
 		for (const [name, bytes] of made)
 			expect(Buffer.compare(bytes, bytesOf(name)), `${name}: run npm run examples`).toBe(0);
+	});
+
+	it('[W2][V2] a mended leak costs the same on the list of repairs and in the proof', async () => {
+		const { survey } = await open('ceramics-works.airtally.zip');
+		const before = roundOf(survey);
+		const next = { id: 'round-next', name: 'Next', startedAt: '2026-10-01T08:00:00Z' };
+		const later = startRound(survey, next).reduce((now, body) => {
+			const done = apply(now, body);
+			if (!done.ok) throw new Error(done.error.code);
+			return done.value;
+		}, survey);
+		const compared = compareRounds(later, before, next.id);
+		if (!compared.ok) throw new Error(compared.error.code);
+		const proved = new Map(compared.value.leaks.map((leak) => [leak.tag, leak.before]));
+		const mended = mendedLeaks(survey, before);
+		expect(mended.length).toBeGreaterThan(3);
+		for (const { tag, costMinorPerYear = NaN } of mended)
+			expect(proved.get(tag)?.costMinorPerYear, `tag ${tag}`).toBeCloseTo(costMinorPerYear, -1);
 	});
 
 	it('opens with nothing set aside, in conflict or missing', async () => {

@@ -6,7 +6,7 @@ import type { Survey } from '#lib/core/survey/schema.ts';
 import { gaugeFromBar, kelvinFromCelsius } from '#lib/core/units/convert.ts';
 import { as } from '#lib/core/units/quantity.ts';
 import type { Result } from '#lib/core/units/result.ts';
-import { assess, MENDED } from '#lib/core/weigh/assess.ts';
+import { assess, mendedLeaks } from '#lib/core/weigh/assess.ts';
 import { workingOfLeak, workingOfTotals } from '#lib/core/weigh/working.ts';
 import {
 	workingOfBleedDown,
@@ -142,7 +142,7 @@ describe.each(SURVEYS)('the working of %s', (_name, survey) => {
 	const round = roundOf(survey);
 
 	it('[W5] starts, for every leak, from the very figure of the assessment', () => {
-		const leaks = [...assess(survey, round).leaks, ...assess(survey, round, MENDED).leaks];
+		const leaks = [...assess(survey, round).leaks, ...mendedLeaks(survey, round)];
 		expect(leaks.length).toBeGreaterThan(2);
 		for (const leak of leaks) {
 			const working = must(workingOfLeak(survey, round, leak.leakId));

@@ -9,7 +9,7 @@ import { leakCosts } from './cost.ts';
 import { leakYears, quickYears } from './energy.ts';
 import { rankedOrder } from './ranking.ts';
 import type { WeighedLeak } from './weigh-leak.ts';
-import { WASTING, weighRound, type StatedLeak } from './weigh-round.ts';
+import { BLEW, MENDED, WASTING, weighRound, type StatedLeak } from './weigh-round.ts';
 
 export { MENDED, WASTING } from './weigh-round.ts';
 
@@ -38,6 +38,14 @@ export function assess(
 		currency: survey.site.currency,
 		unweighed
 	};
+}
+
+/**
+ * The leaks that were mended in the round, by what they took while they leaked: priced beside those that
+ * leak still, as before they were mended, so that one repair costs the same here and in the proof. METHOD W2, V2.
+ */
+export function mendedLeaks(survey: Survey, roundId: string): LeakAssessment[] {
+	return assess(survey, roundId, BLEW).leaks.filter(({ state }) => MENDED.includes(state));
 }
 
 const NOTHING: Priced = {

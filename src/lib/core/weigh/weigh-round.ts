@@ -18,6 +18,8 @@ import {
 export const WASTING: readonly LeakState[] = ['leaking'];
 /** What was mended in the round, re-soaped or not. */
 export const MENDED: readonly LeakState[] = ['mended', 'tight'];
+/** All that blew when the round was walked: what a mended leak is priced among. */
+export const BLEW: readonly LeakState[] = [...WASTING, ...MENDED];
 
 export interface StatedLeak {
 	readonly state: LeakState;

@@ -6,7 +6,7 @@ import { freeAirWorking } from './working/flow.ts';
 import { carbonWorking, leakCostWorking, totalCostWorking } from './working/money.ts';
 import { weighing } from './working/round.ts';
 import { made, type Working } from './working/tree.ts';
-import { MENDED, WASTING } from './weigh-round.ts';
+import { BLEW, WASTING } from './weigh-round.ts';
 
 /** The figures of a headline, each as a tree that can be opened. What is not known is absent. */
 export interface TotalsWorking {
@@ -23,7 +23,7 @@ export interface TotalsWorking {
  * @returns the tree, or `leak-not-in-round`, or why the leak cannot be weighed
  */
 export function workingOfLeak(survey: Survey, roundId: string, leakId: string): Result<Working> {
-	for (const states of [WASTING, MENDED]) {
+	for (const states of [WASTING, BLEW]) {
 		const found = weighing(survey, roundId, states);
 		if (!found.ok) return found;
 		const { leaks, unweighed, air } = found.value;
