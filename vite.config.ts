@@ -75,6 +75,8 @@ export default defineConfig(({ command }) => ({
 				test: {
 					name: 'unit',
 					environment: 'node',
+					// A machine that is busy takes longer over a thousand drawn cases: no speed is asked here.
+					testTimeout: 30_000,
 					sequence: { groupOrder: 1 },
 					include: ['src/**/*.test.ts', 'tests/unit/**/*.test.ts'],
 					exclude: ['src/**/*.svelte.test.ts']

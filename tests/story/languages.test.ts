@@ -193,6 +193,8 @@ const PLACES = [
 	['/walk/room', 'h1'],
 	['/weigh', '.ranked'],
 	['/mend', 'h1'],
+	['/mend/work-orders', 'h1'],
+	['/mend/print', 'article'],
 	['/prove', 'h1']
 ] as const;
 
@@ -217,5 +219,25 @@ test('every word comes from the catalogue, and a longer language has room on a p
 		await page.locator(`#place ${drawn}`).first().waitFor();
 		await looked(place);
 	}
+	await page.goto(placeOf(page, '/set-up'));
+	await page.locator('#plans a[href*="/set-up/plan"]').first().click();
+	await page.locator('#place .plan-map').waitFor();
+	await looked('plan-desk');
+	await context.close();
+});
+
+test('nor has the savings report any other words', async () => {
+	const entered = textsOfDemo(AUTUMN);
+	const context = await inGerman();
+	await speakPseudo(context);
+	const page = await context.newPage();
+	await page.goto(appUrl);
+	await page.locator('input[type="file"]').first().setInputFiles(AUTUMN);
+	await page.waitForURL(/site=/);
+	await page.goto(placeOf(page, '/prove/report'));
+	await page.locator('#place table').first().waitFor();
+	expect(await leftovers(page, entered)).toEqual([]);
+	expect(await overflow(page)).toBeLessThanOrEqual(0);
+	await picture(page, 'pseudo-savings-report');
 	await context.close();
 });
