@@ -1,7 +1,12 @@
 import { fromMinor, minorDigits } from '#lib/core/money/currency.ts';
 import type { Round, Survey } from '#lib/core/survey/schema.ts';
 import { assess } from '#lib/core/weigh/assess.ts';
-import type { Assessment, LeakAssessment, SupplyMethod } from '#lib/core/weigh/assessment.ts';
+import {
+	nothingWeighed,
+	type Assessment,
+	type LeakAssessment,
+	type SupplyMethod
+} from '#lib/core/weigh/assessment.ts';
 import { fromSi } from '#lib/core/units/convert.ts';
 import { ok } from '#lib/core/units/result.ts';
 import { earnedDigits } from '#lib/core/weigh/uncertainty/digits.ts';
@@ -157,11 +162,10 @@ function jsonOf(
 	};
 }
 
-/** Where there are leaks and none could be weighed, their sum is not nothing: it is not known. */
-function known({ leaks, unweighed }: Assessment) {
-	const nothingWeighed = leaks.length === 0 && unweighed.length > 0;
-	return (value: number | null | undefined): number | null =>
-		nothingWeighed ? null : (value ?? null);
+/** A total that is not known is none, not nothing. */
+function known(found: Assessment) {
+	const unknown = nothingWeighed(found);
+	return (value: number | null | undefined): number | null => (unknown ? null : (value ?? null));
 }
 
 function major(minor: number | undefined, currency: string): number | null {

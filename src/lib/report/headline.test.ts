@@ -3,6 +3,7 @@ import { sampleModel, sampleSurvey } from '../../../tests/report/sample.ts';
 import { uncertaintyModel } from '../core/weigh/uncertainty/model.ts';
 import { uncertaintyResult } from '../core/weigh/uncertainty/result.ts';
 import { startRun } from '../core/weigh/uncertainty/run.ts';
+import type { Survey } from '../core/survey/schema.ts';
 import { createFormat } from '../words/format.ts';
 import { withIntervals } from './headline.ts';
 
@@ -32,4 +33,20 @@ it('[W10] each total of the cover stands within the interval that is printed und
 	}
 	expect(model.figures[2]?.note).toContain(plain.figures[2]?.note);
 	expect(model.figures[0]).toEqual(plain.figures[0]);
+});
+
+it('the sum of leaks that none could weigh is not known, and has no interval', () => {
+	const whole = sampleSurvey(3);
+	const leaks = Object.fromEntries(
+		Object.entries(whole.leaks).map(([id, leak]) => [
+			id,
+			{ ...leak, sightings: { 'round-1': { state: 'leaking', seenAt: '2026-03-05T09:00:00Z' } } }
+		])
+	) as Survey['leaks'];
+	const [, air, energy, money] = sampleModel({ ...whole, leaks }).figures;
+	for (const figure of [air, energy, money]) {
+		expect(figure?.value).toBe('not known yet');
+		expect(figure?.of).toBeUndefined();
+	}
+	expect(air?.note).toContain('3 more not weighed');
 });

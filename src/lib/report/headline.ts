@@ -1,4 +1,4 @@
-import type { Assessment } from '../core/weigh/assessment.ts';
+import { nothingWeighed, type Assessment, type Totals } from '../core/weigh/assessment.ts';
 import type { UncertaintyTotals } from '../core/weigh/uncertainty/result.ts';
 import { fixList as words } from '../words/fix-list.ts';
 import { sums } from '../words/sums.ts';
@@ -7,12 +7,18 @@ import type { Figure, PrintFormat, ReportModel } from './model.ts';
 
 /** What stands large on the cover: how much work there is, and what it is about. */
 export function headline(
-	{ totals, reference, unweighed }: Assessment,
+	assessment: Assessment,
 	openCount: number,
 	doneCount: number,
 	format: PrintFormat
 ): Figure[] {
-	const { energyKwhPerYear: energy, costMinorPerYear: cost, co2KgPerYear: carbon } = totals;
+	const { totals, reference, unweighed } = assessment;
+	const none = nothingWeighed(assessment);
+	const {
+		energyKwhPerYear: energy,
+		costMinorPerYear: cost,
+		co2KgPerYear: carbon
+	}: Partial<Totals> = none ? {} : totals;
 	const notWeighed = unweighed.length;
 	const { figures } = words;
 	const stated = sums.references[reference];
@@ -25,8 +31,7 @@ export function headline(
 		},
 		{
 			label: figures.air,
-			value: format.flow(totals.freeAirM3PerS),
-			of: 'flow',
+			...(none ? unknown : { value: format.flow(totals.freeAirM3PerS), of: 'flow' as const }),
 			note:
 				notWeighed === 0
 					? figures.freeAir(stated)

@@ -71,3 +71,11 @@ export interface Assessment {
 	readonly leaks: readonly LeakAssessment[];
 	readonly unweighed: readonly Unweighed[];
 }
+
+/** Where there are leaks and none of them could be weighed, their sum is not nothing: it is not known. */
+export function nothingWeighed({
+	leaks,
+	unweighed
+}: Pick<Assessment, 'leaks' | 'unweighed'>): boolean {
+	return leaks.length === 0 && unweighed.length > 0;
+}
