@@ -88,8 +88,11 @@ test('what was done is taken back and brought back, and a restart forgets none o
 	await tapPlan(page, 0.5, 0.92);
 	await page.getByRole('button', { name: 'Pin leak 47, size it later' }).click();
 	await leakHeading(page).filter({ hasText: '47 leaks' }).waitFor();
+	await page.getByText('Leak 47 is pinned').waitFor();
 	await page.getByRole('button', { name: 'Undo' }).click();
 	await leakHeading(page).filter({ hasText: '46 leaks' }).waitFor();
+	// It is not pinned any more, so nothing says that it is.
+	await expect.poll(() => page.getByText('Leak 47 is pinned').count()).toBe(0);
 	await page.getByRole('button', { name: 'Redo' }).click();
 	await leakHeading(page).filter({ hasText: '47 leaks' }).waitFor();
 

@@ -1,6 +1,6 @@
 import { leaksInOrder, nextTag } from '#lib/core/survey/leak-state.ts';
 import { sectionAt } from '#lib/core/survey/plan-geometry.ts';
-import type { Leak, Photo, PlanPoint } from '#lib/core/survey/schema.ts';
+import type { Leak, Photo, PlanPoint, Survey } from '#lib/core/survey/schema.ts';
 import { shrinkPhoto, type ShrunkPhoto } from '#lib/plan/shrink-photo.ts';
 import { keepDraft, keptDraft } from '#lib/session/draft-keeper.ts';
 import { newId, now } from '#lib/session/identity.ts';
@@ -50,8 +50,7 @@ export class Walk {
 	tapDoes = $state<TapDoes>('enter');
 	/** The first corner of an area that is being marked. */
 	corner = $state.raw<PlanPoint>();
-	/** What was just done, to be seen and read out. */
-	said = $state('');
+	#said = $state.raw<{ readonly text: string; readonly of?: Survey }>({ text: '' });
 	photoBusy = $state(false);
 	photoRefused = $state<string>();
 	/** What the leak that is being entered will be called: pinned once, it is not entered again. */
@@ -62,6 +61,15 @@ export class Walk {
 	constructor(site: SiteContext, leakId: string | undefined) {
 		this.#site = site;
 		this.leakId = leakId;
+	}
+
+	/** What was just done, to be seen and read out; once it is taken back it is true no longer. */
+	get said(): string {
+		return this.#said.of === this.#site.open.survey ? this.#said.text : '';
+	}
+
+	set said(text: string) {
+		this.#said = { text, of: this.#site.open.survey };
 	}
 
 	get leaks(): Leak[] {
