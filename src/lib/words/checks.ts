@@ -14,7 +14,6 @@ type Write = (check: Check, format: Format) => CheckWords;
 
 /** The hours of a year, as they are offered; a leap year's are not meant. */
 const YEAR_H = 8760;
-const YEAR = `${YEAR_H} h`;
 
 const WORDS: Readonly<Record<CheckId, Write>> = {
 	'air-pressure-missing': () => ({
@@ -31,17 +30,17 @@ const WORDS: Readonly<Record<CheckId, Write>> = {
 		sentence: doubts.price(format.price(Number(check.detail['pricePerKwh'])), named(check)),
 		fixes: check.fixes.map((fix) => doubts.meant(priceMeant(fix, check, format)))
 	}),
-	'section-hours-missing': (check) => ({
+	'section-hours-missing': (check, format) => ({
 		sentence: doubts.hoursMissing(named(check)),
-		fixes: [doubts.always(YEAR)]
+		fixes: [doubts.always(format.hours(YEAR_H))]
 	}),
 	'section-hours-implausible': (check, format) => ({
 		sentence: doubts.hoursImplausible(
 			named(check),
 			format.count(Number(check.detail['hours'])),
-			String(YEAR_H)
+			format.count(YEAR_H)
 		),
-		fixes: [doubts.makeIt(YEAR)]
+		fixes: [doubts.makeIt(format.hours(YEAR_H))]
 	}),
 	'section-pressure-implausible': (check, format) => ({
 		sentence: doubts.sectionPressure(pressureOf(check, format), named(check)),

@@ -39,6 +39,8 @@ export interface Check {
 }
 
 const HOURS_PER_YEAR = 8760;
+/** Less than two hours a week is more likely a slip, such as 8.760 for 8,760: our starting value. */
+const LEAST_HOURS = 100;
 
 /** Everything that looks doubtful or is missing in a survey, the site first, then by leak. */
 export function checkSurvey(survey: Survey, roundId: string): Check[] {
@@ -132,7 +134,7 @@ function checkSection(survey: Survey, section: Section): Check[] {
 			detail: { name: section.name },
 			fixes: [set({ pressurisedHoursPerYear: HOURS_PER_YEAR })]
 		});
-	if (hours !== undefined && hours > HOURS_PER_YEAR + 24)
+	if (hours !== undefined && (hours > HOURS_PER_YEAR + 24 || hours < LEAST_HOURS))
 		found.push({
 			...at,
 			id: 'section-hours-implausible',
@@ -165,6 +167,39 @@ function checkTags(survey: Survey, leaks: readonly Leak[]): Check[] {
 		}));
 }
 
+/** Slips in what was read at a leak; of one that is not pinned yet too. Each fix is a sighting. */
+export function checkReadings(leak: Leak, roundId: string): Check[] {
+	const sighting = sightingIn(leak, roundId);
+	if (sighting?.state !== 'leaking') return [];
+	const { evidence, pressureBarGauge } = sighting;
+	const { tag, id: leakId } = leak;
+	const see = (read: Partial<typeof sighting>): CommandBody => ({
+		kind: 'record-sighting',
+		leakId,
+		roundId,
+		sighting: { ...sighting, ...read }
+	});
+	const found: Check[] = [];
+	if (pressureBarGauge !== undefined && pressureBarGauge > PLAUSIBLE_BAR)
+		found.push({
+			leakId,
+			id: 'leak-pressure-implausible',
+			severity: 'doubt',
+			detail: { tag, pressureBarGauge },
+			fixes: likelyPressures(pressureBarGauge).map((bar) => see({ pressureBarGauge: bar }))
+		});
+	const large = evidence && largeSize(evidence);
+	if (large)
+		found.push({
+			leakId,
+			id: 'leak-size-implausible',
+			severity: 'doubt',
+			detail: { tag, of: large.of, value: large.value },
+			fixes: large.likely.map((likely) => see({ evidence: likely }))
+		});
+	return found;
+}
+
 function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
 	const found: Check[] = [];
 	const at = { leakId: leak.id } as const;
@@ -176,19 +211,7 @@ function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
 	const { evidence, pressureBarGauge } = sighting;
 	if (!evidence)
 		found.push({ ...at, id: 'leak-size-missing', severity: 'blocks', detail: { tag }, fixes: [] });
-	if (pressureBarGauge !== undefined && pressureBarGauge > PLAUSIBLE_BAR)
-		found.push({
-			...at,
-			id: 'leak-pressure-implausible',
-			severity: 'doubt',
-			detail: { tag, pressureBarGauge },
-			fixes: likelyPressures(pressureBarGauge).map((bar) => ({
-				kind: 'record-sighting',
-				leakId: leak.id,
-				roundId,
-				sighting: { ...sighting, pressureBarGauge: bar }
-			}))
-		});
+	found.push(...checkReadings(leak, roundId));
 	if (
 		pressureBarGauge === undefined &&
 		section?.pressureBarGauge === undefined &&
@@ -200,20 +223,6 @@ function checkLeak(survey: Survey, leak: Leak, roundId: string): Check[] {
 			severity: 'blocks',
 			detail: { tag },
 			fixes: []
-		});
-	const large = evidence && largeSize(evidence);
-	if (large)
-		found.push({
-			...at,
-			id: 'leak-size-implausible',
-			severity: 'doubt',
-			detail: { tag, of: large.of, value: large.value },
-			fixes: large.likely.map((likely) => ({
-				kind: 'record-sighting',
-				leakId: leak.id,
-				roundId,
-				sighting: { ...sighting, evidence: likely }
-			}))
 		});
 	if (!section || section.removed)
 		found.push({

@@ -94,6 +94,19 @@ describe('the checks of a survey', () => {
 		return next.value;
 	};
 
+	test.each([
+		[8760, false],
+		[8784, false],
+		[8800, true],
+		[100, false],
+		// 8.760 typed for 8,760
+		[8.76, true]
+	])('%s hours a year are asked about: %s', (pressurisedHoursPerYear, odd) => {
+		const section = { id: 'section-1', name: 'Hall', valve: 'V1', pressurisedHoursPerYear };
+		const survey = done(start, { kind: 'add-section', section });
+		expect(oddOnes(survey).map(({ id }) => id)).toEqual(odd ? ['section-hours-implausible'] : []);
+	});
+
 	test('ask about each, and doing what they offer settles it', () => {
 		const peak = { id: 'price-peak', name: 'Peak', pricePerKwh: 31 };
 		const base = { id: 'price-base', name: 'Base', pricePerKwh: 0.2 };

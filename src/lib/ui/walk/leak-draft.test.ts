@@ -1,7 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Leak } from '#lib/core/survey/schema.ts';
 import { walk } from '#lib/words/walk.ts';
-import { draftAfter, draftAt, inSection, leakOf, withoutCarried } from './leak-draft.ts';
+import {
+	asMeant,
+	draftAfter,
+	draftAt,
+	draftDoubts,
+	inSection,
+	leakOf,
+	withoutCarried,
+	type LeakDraft
+} from './leak-draft.ts';
 
 const last: Leak = {
 	id: 'leak-7',
@@ -104,4 +113,27 @@ describe('a leak after another', () => {
 
 test('the first leak carries nothing', () => {
 	expect(draftAfter(undefined, 'round-1', here).carriedFrom).toBeUndefined();
+});
+
+test('a slip is asked about before the leak is pinned, and what was meant settles it', () => {
+	const evidence = { kind: 'hole', diameterMm: 20, edge: 'unknown' } as const;
+	let draft: LeakDraft = {
+		...draftAfter(last, 'round-1', here),
+		pressureBarGauge: 90,
+		evidence
+	};
+	expect(draftDoubts(draftAfter(last, 'round-1', here), 8)).toEqual([]);
+	expect(draftDoubts(draft, 8).map(({ id, detail }) => [id, detail['tag']])).toEqual([
+		['leak-pressure-implausible', 8],
+		['leak-size-implausible', 8]
+	]);
+	for (let left = 2; left > 0; left--) {
+		const meant = draftDoubts(draft, 8)[0]?.fixes[0];
+		if (!meant) throw new Error('nothing is offered');
+		draft = asMeant(draft, meant);
+		// What the other asks about is not touched.
+		expect(draftDoubts(draft, 8)).toHaveLength(left - 1);
+	}
+	expect(draft).toMatchObject({ pressureBarGauge: 9, evidence: { diameterMm: 2 }, part: 'hose' });
+	expect(draftDoubts(draft, 8)).toEqual([]);
 });

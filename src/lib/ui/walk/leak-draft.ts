@@ -1,3 +1,5 @@
+import { checkReadings, type Check } from '#lib/core/survey/checks.ts';
+import type { CommandBody } from '#lib/core/survey/command.ts';
 import type { Evidence } from '#lib/core/survey/evidence-schema.ts';
 import type { Part } from '#lib/core/survey/parts.ts';
 import type { Leak, PlanPoint } from '#lib/core/survey/schema.ts';
@@ -66,6 +68,20 @@ export function inSection(draft: LeakDraft, sectionId: string | undefined): Leak
 export function withoutCarried(draft: LeakDraft): LeakDraft {
 	const { planId, at, sectionId, sectionDrawn, evidence } = draft;
 	return { ...EMPTY_DRAFT, planId, at, evidence, ...(sectionDrawn && { sectionId, sectionDrawn }) };
+}
+
+/** What looks like a slip in a draft, to be asked before it is pinned. */
+export function draftDoubts(draft: LeakDraft, tag: number): Check[] {
+	const roundId = 'this';
+	const leak = leakOf(draft, { id: 'leak-draft', tag, roundId, at: '' });
+	return checkReadings(leak, roundId);
+}
+
+/** The draft with what was probably meant. */
+export function asMeant(draft: LeakDraft, fix: CommandBody): LeakDraft {
+	if (fix.kind !== 'record-sighting') return draft;
+	const { evidence, pressureBarGauge } = fix.sighting;
+	return { ...draft, evidence, pressureBarGauge };
 }
 
 /** The leak that a confirmed draft becomes. */
