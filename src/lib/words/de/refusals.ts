@@ -52,7 +52,7 @@ export const refusals: Catalogue['refusals'] = {
 	'pressure-missing':
 		'Der Druck hier ist nicht bekannt. Lesen Sie ihn an der Leckage ab oder geben Sie ihn beim Abschnitt unter „Einrichten“ an.',
 	'hours-missing':
-		'Wie viele Stunden im Jahr der Abschnitt unter Druck steht, ist nicht bekannt. Geben Sie sie unter „Einrichten“ an.',
+		'Die Stunden unter Druck fehlen. Wählen Sie einen Abschnitt und geben Sie dessen Stunden unter „Einrichten“ an.',
 	'soap-response-unknown':
 		'Dieses Verhalten des Schaums ist nicht bekannt[: „{response}“]. Wählen Sie eines aus der Liste.',
 	'soap-band-unusable':

@@ -49,7 +49,7 @@ export const refusals = {
 	'pressure-missing':
 		'The pressure here is not known. Read it at the leak, or give its section one on Set up.',
 	'hours-missing':
-		'How many hours a year its section is under pressure is not known. Give them on Set up.',
+		'Its hours under pressure are not known. Put it on a section, and give that its hours on Set up.',
 	'soap-response-unknown':
 		'This soap response is not known[: “{response}”]. Choose one of those listed.',
 	'soap-band-unusable':
