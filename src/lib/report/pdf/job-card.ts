@@ -151,7 +151,8 @@ function across(sheet: Sheet, row: JobRow): Line[] {
 }
 
 function middleWidth(sheet: Sheet, row: JobRow): number {
-	return sheet.contentWidth - leftColumn(row) - MONEY_COLUMN - PAD;
+	// Two lines that fill their columns to the last letter would read as one.
+	return sheet.contentWidth - leftColumn(row) - MONEY_COLUMN - 2 * PAD;
 }
 
 function middle(sheet: Sheet, row: JobRow): Line[] {
