@@ -79,7 +79,7 @@ export function draftDoubts(draft: LeakDraft, tag: number): Check[] {
 
 /** The draft with what was probably meant. */
 export function asMeant(draft: LeakDraft, fix: CommandBody): LeakDraft {
-	if (fix.kind !== 'record-sighting') return draft;
+	if (fix.kind !== 'record-sighting' || !fix.sighting) return draft;
 	const { evidence, pressureBarGauge } = fix.sighting;
 	return { ...draft, evidence, pressureBarGauge };
 }

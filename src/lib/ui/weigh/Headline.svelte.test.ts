@@ -18,7 +18,7 @@ test('leaks that none could weigh do not cost nothing: what they cost is not kno
 		{ id: 'round-1', name: 'First', startedAt: '2026-01-05T08:00:00Z' }
 	);
 	const seen = { state: 'leaking', seenAt: '2026-01-05T09:00:00Z' } as const;
-	const leak = { id: 'leak-1', tag: 1, part: 'hose', hazards: [], mendings: {} } as const;
+	const leak = { id: 'leak-1', tag: 1, part: 'hose' as const, hazards: [], mendings: {} };
 	const assessment = assess(
 		{
 			...survey,
