@@ -32,7 +32,7 @@ test('leaks that none could weigh do not cost nothing: what they cost is not kno
 		},
 		'round-1'
 	);
-	render(Headline, {
+	await render(Headline, {
 		assessment,
 		sure: { result: undefined, progress: undefined },
 		format,
