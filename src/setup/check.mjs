@@ -18,6 +18,8 @@ const CHECKS = [
 ];
 
 installPackages();
+// TypeScript reads components as the linter does, not anew for each: half of its time, and the props are typed.
+process.env['SVELTE_ESLINT_PARSER_EXPERIMENTAL_TS_SYS_HOOK'] = '1';
 let passed = 0;
 let failed = 0;
 for (const [name, command, args] of CHECKS) {

@@ -1,5 +1,5 @@
-// npm run test:long: the fault tests in the form for a night, the largest plans, and a table of what was
-// done and lost.
+// npm run test:long: the fault tests in the form for a night, the largest plans, the fix list of every
+// count of jobs, and a table of what was done and lost.
 // `npm run test:long -- 0.05` does a twentieth of it, to see that it runs to its end.
 import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
@@ -23,6 +23,7 @@ rmSync(counted, { force: true });
 const paths = [
 	'tests/faults',
 	'tests/story/big-plans.test.ts',
+	'src/lib/report/pdf/fix-list-pdf.test.ts',
 	'src/lib/session',
 	'src/lib/storage',
 	'src/lib/core/survey'

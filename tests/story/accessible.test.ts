@@ -1,33 +1,13 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import {
-	axeOn,
-	DESK,
-	freshProfile,
-	goTo,
-	launch,
-	openDemo,
-	overflow,
-	PHONE,
-	picture,
-	saved
-} from './browser.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
+import { axeOn, DESK, goTo, openDemo, overflow, PHONE, picture, saved } from './browser.ts';
 import { clashingFile } from './clashing-file.ts';
+import { freshPages } from './fresh-pages.ts';
 import { photoWithPlace } from './photo-with-place.ts';
 import { badTargets } from './targets.ts';
 
 const appUrl = inject('appUrl');
-let browser: Browser;
-let context: BrowserContext | undefined;
-
-beforeAll(async () => {
-	browser = await launch();
-});
-afterEach(async () => {
-	await context?.close();
-	context = undefined;
-});
-afterAll(() => browser.close());
+const freshPage = freshPages();
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -103,12 +83,13 @@ describe.each([
 ])('%s', (where, viewport) => {
 	const looked = new Set<State>();
 
-	async function page(): Promise<Page> {
-		context = await freshProfile(browser, {
-			viewport,
-			reducedMotion: 'reduce'
-		});
-		return context.newPage();
+	const page = () => freshPage({ viewport, reducedMotion: 'reduce' });
+
+	/** A page with a script of its own, which no other story gets. */
+	async function altered(script: () => void): Promise<Page> {
+		const at = await (await page()).context().newPage();
+		await at.addInitScript(script);
+		return at;
 	}
 
 	async function clean(at: Page, state: State, gloves = false): Promise<void> {
@@ -289,8 +270,7 @@ describe.each([
 	});
 
 	test('a newer version that waits', async () => {
-		const at = await page();
-		await at.addInitScript(() => {
+		const at = await altered(() => {
 			const workers = Object.assign(new EventTarget(), {
 				controller: null,
 				register: () => Promise.resolve(),
@@ -307,8 +287,7 @@ describe.each([
 	});
 
 	test('a browser that keeps nothing', async () => {
-		const at = await page();
-		await at.addInitScript(() => {
+		const at = await altered(() => {
 			IDBFactory.prototype.open = () => {
 				throw new DOMException('not allowed', 'SecurityError');
 			};

@@ -1,31 +1,14 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { readPdf } from '../report/read-pdf.ts';
-import {
-	freshProfile,
-	goTo,
-	launch,
-	openDemo,
-	PHONE,
-	picture,
-	saved,
-	overflow
-} from './browser.ts';
+import { goTo, openDemo, PHONE, picture, saved, overflow } from './browser.ts';
+import { freshPages } from './fresh-pages.ts';
 import { photoWithPlace } from './photo-with-place.ts';
 
 const appUrl = inject('appUrl');
-let browser: Browser;
-const open: BrowserContext[] = [];
-
-beforeAll(async () => {
-	browser = await launch();
-});
-afterEach(async () => {
-	for (const context of open.splice(0)) await context.close();
-});
-afterAll(() => browser.close());
+const freshPage = freshPages();
 
 /** A phone held upright, touched with a finger; `taps` counts how often. */
 class Phone {
@@ -76,9 +59,7 @@ async function resting(target: Locator) {
 }
 
 async function onWalk(): Promise<Phone> {
-	const context = await freshProfile(browser, { viewport: PHONE, hasTouch: true, isMobile: true });
-	open.push(context);
-	const page = await context.newPage();
+	const page = await freshPage({ viewport: PHONE, hasTouch: true, isMobile: true });
 	await openDemo(page, appUrl);
 	await goTo(page, 'Walk');
 	await count(page, 46);
@@ -283,9 +264,7 @@ describe('a photo', () => {
 		expect((colours.top[0] ?? 0) - (colours.top[2] ?? 0)).toBeGreaterThan(150);
 		expect((colours.bottom[2] ?? 0) - (colours.bottom[0] ?? 0)).toBeGreaterThan(150);
 
-		const context = await freshProfile(browser, { viewport: PHONE });
-		open.push(context);
-		const other = await context.newPage();
+		const other = await freshPage({ viewport: PHONE });
 		await other.goto(appUrl);
 		await other
 			.locator('input[type="file"]')

@@ -2,39 +2,19 @@ import { readFile } from 'node:fs/promises';
 import ICAL from 'ical.js';
 import Papa from 'papaparse';
 import readWorkbook from 'read-excel-file/node';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 import { readSurveyFile } from '#lib/storage/file/read-survey-file.ts';
 import { picturesOf, readPdf } from '../report/read-pdf.ts';
-import {
-	DESK,
-	freshProfile,
-	goTo,
-	launch,
-	openDemo,
-	PHONE,
-	picture,
-	saved,
-	overflow
-} from './browser.ts';
+import { DESK, goTo, openDemo, PHONE, picture, saved, overflow } from './browser.ts';
+import { freshPages } from './fresh-pages.ts';
 import { photoWithPlace } from './photo-with-place.ts';
 
 const appUrl = inject('appUrl');
-let browser: Browser;
-let context: BrowserContext | undefined;
-
-beforeAll(async () => {
-	browser = await launch();
-});
-afterEach(async () => {
-	await context?.close();
-	context = undefined;
-});
-afterAll(() => browser.close());
+const freshPage = freshPages();
 
 async function onMend(viewport = DESK): Promise<Page> {
-	context = await freshProfile(browser, { viewport });
-	const page = await context.newPage();
+	const page = await freshPage({ viewport });
 	await openDemo(page, appUrl);
 	await goTo(page, 'Mend');
 	await page.getByRole('heading', { name: 'Take it along' }).waitFor();

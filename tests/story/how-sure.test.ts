@@ -1,25 +1,15 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 import { METRO_NIGHT, METRO_START, asFile, record } from '../logger/rebuild.ts';
 import { chartsAreSound } from './charts.ts';
-import { DESK, freshProfile, goTo, launch, openDemo, picture, PHONE, saved } from './browser.ts';
+import { DESK, goTo, openDemo, picture, PHONE, saved } from './browser.ts';
+import { freshPages } from './fresh-pages.ts';
 
 const appUrl = inject('appUrl');
-let browser: Browser;
-const open: BrowserContext[] = [];
-
-beforeAll(async () => {
-	browser = await launch();
-});
-afterEach(async () => {
-	for (const context of open.splice(0)) await context.close();
-});
-afterAll(() => browser.close());
+const freshPage = freshPages();
 
 async function onWeigh(viewport: typeof DESK): Promise<Page> {
-	const context = await freshProfile(browser, { viewport });
-	open.push(context);
-	const page = await context.newPage();
+	const page = await freshPage({ viewport });
 	await openDemo(page, appUrl);
 	await goTo(page, 'Weigh');
 	await page.getByText('How sure:').waitFor({ timeout: 60_000 });
@@ -184,9 +174,7 @@ test('[W4] where the air goes by section, by part, and by day and night', async 
 });
 
 test('every chart has its figures as a table, is reached by keys, and tells its marks apart in black and white', async () => {
-	const context = await freshProfile(browser, { reducedMotion: 'reduce' });
-	open.push(context);
-	const page = await context.newPage();
+	const page = await freshPage({ reducedMotion: 'reduce' });
 	await page.goto(appUrl);
 	await page
 		.locator('input[type="file"]')

@@ -1,25 +1,28 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 import { CAUTION_RULES } from '../../src/lib/core/mend/caution-rules.ts';
 import { german } from '../../src/lib/words/de/index.ts';
 import { siteList } from '../../src/lib/words/en/site-list.ts';
 import { walk } from '../../src/lib/words/en/walk.ts';
 import { readPdf } from '../report/read-pdf.ts';
-import { DESK, freshProfile, launch, overflow, PHONE, picture } from './browser.ts';
+import { DESK, overflow, PHONE, picture } from './browser.ts';
+import { freshPages } from './fresh-pages.ts';
 import { english, leftovers, textsOfDemo } from './pseudo/leftovers.ts';
 import { pseudoText } from './pseudo/pseudo.ts';
 import { speakPseudo } from './pseudo/served.ts';
 
 const appUrl = inject('appUrl');
-let browser: Browser;
+const freshPage = freshPages();
 
-beforeAll(async () => {
-	browser = await launch();
-});
-afterAll(() => browser.close());
+const inGerman = (viewport = PHONE) => freshPage({ locale: 'de-DE', viewport });
 
-const inGerman = (viewport = PHONE) => freshProfile(browser, { locale: 'de-DE', viewport });
+/** A German browser that is given the pseudo-language in place of German. */
+async function inPseudo(): Promise<Page> {
+	const page = await freshPage({ locale: 'de', viewport: PHONE });
+	await speakPseudo(page.context());
+	return page;
+}
 
 async function openDemoInGerman(page: Page): Promise<void> {
 	await page.goto(appUrl);
@@ -28,8 +31,7 @@ async function openDemoInGerman(page: Page): Promise<void> {
 }
 
 test('a German browser gets German; the choice is kept on the device and can be taken back', async () => {
-	const context = await inGerman(DESK);
-	const page = await context.newPage();
+	const page = await inGerman(DESK);
 	await page.goto(appUrl);
 	await page.getByText('Jedes Zischen hat seinen Preis.').waitFor();
 	expect(await page.getAttribute('html', 'lang')).toBe('de');
@@ -40,18 +42,15 @@ test('a German browser gets German; the choice is kept on the device and can be 
 	await page.reload();
 	await page.getByRole('button', { name: 'Deutsch', pressed: false }).click();
 	await page.getByText('Jedes Zischen hat seinen Preis.').waitFor();
-	await context.close();
 });
 
 test('the demo opens in German on a phone, and the list says how it stands', async () => {
-	const context = await inGerman();
-	const page = await context.newPage();
+	const page = await inGerman();
 	await openDemoInGerman(page);
 	await picture(page, 'german-walk');
 	await page.goto(appUrl);
 	await page.getByText(/^geändert /).waitFor();
 	await picture(page, 'german-list');
-	await context.close();
 });
 
 /** The address of another place of the site that is open. */
@@ -61,8 +60,7 @@ function placeOf(page: Page, path: string): string {
 }
 
 test('a leak is entered in German: a comma is taken, and a number that reads two ways is asked about', async () => {
-	const context = await inGerman();
-	const page = await context.newPage();
+	const page = await inGerman();
 	await openDemoInGerman(page);
 	await page.getByRole('button', { name: 'Leckage ohne Plan hinzufügen' }).click();
 	await page.getByLabel('Bemessen nach').selectOption('Rundes Loch');
@@ -78,7 +76,6 @@ test('a leak is entered in German: a comma is taken, and a number that reads two
 	await page.getByRole('region', { name: 'Neueste Leckagen' }).getByRole('button').first().click();
 	await page.getByRole('heading', { name: /^Leckage \d+$/ }).waitFor();
 	expect(await page.getByLabel('Durchmesser').inputValue()).toBe('6,5');
-	await context.close();
 });
 
 test.for([
@@ -88,8 +85,7 @@ test.for([
 	'no English is left where leaks are walked and weighed (%s)',
 	async ([name, viewport]) => {
 		const entered = textsOfDemo();
-		const context = await inGerman(viewport);
-		const page = await context.newPage();
+		const page = await inGerman(viewport);
 		await openDemoInGerman(page);
 		const looked = async (place: string) => {
 			expect(await english(page, entered), place).toEqual([]);
@@ -118,7 +114,6 @@ test.for([
 			.click();
 		await page.getByRole('heading', { name: 'Abschnitte auf diesem Plan' }).waitFor();
 		await looked('plan-desk');
-		await context.close();
 	}
 );
 
@@ -133,8 +128,7 @@ test.for([
 	'no English is left where leaks are mended and what was saved is proved (%s)',
 	async ([name, viewport]) => {
 		const entered = textsOfDemo(AUTUMN);
-		const context = await inGerman(viewport);
-		const page = await context.newPage();
+		const page = await inGerman(viewport);
 		await page.goto(appUrl);
 		await page.locator('input[type="file"]').first().setInputFiles(AUTUMN);
 		await page.getByRole('navigation', { name: 'Bereiche' }).waitFor();
@@ -182,7 +176,6 @@ test.for([
 			expect(language).toBe('de');
 			expect(pages[0]).toContain('Drei Nachweisstufen, nie zusammengezählt');
 		}
-		await context.close();
 	}
 );
 
@@ -200,9 +193,7 @@ const PLACES = [
 
 test('every word comes from the catalogue, and a longer language has room on a phone', async () => {
 	const entered = textsOfDemo();
-	const context = await inGerman();
-	await speakPseudo(context);
-	const page = await context.newPage();
+	const page = await inPseudo();
 	const looked = async (place: string) => {
 		expect(await leftovers(page, entered), place).toEqual([]);
 		expect(await overflow(page), place).toBeLessThanOrEqual(0);
@@ -223,14 +214,11 @@ test('every word comes from the catalogue, and a longer language has room on a p
 	await page.locator('#plans a[href*="/set-up/plan"]').first().click();
 	await page.locator('#place .plan-map').waitFor();
 	await looked('plan-desk');
-	await context.close();
 });
 
 test('nor has the savings report any other words', async () => {
 	const entered = textsOfDemo(AUTUMN);
-	const context = await inGerman();
-	await speakPseudo(context);
-	const page = await context.newPage();
+	const page = await inPseudo();
 	await page.goto(appUrl);
 	await page.locator('input[type="file"]').first().setInputFiles(AUTUMN);
 	await page.waitForURL(/site=/);
@@ -239,5 +227,4 @@ test('nor has the savings report any other words', async () => {
 	expect(await leftovers(page, entered)).toEqual([]);
 	expect(await overflow(page)).toBeLessThanOrEqual(0);
 	await picture(page, 'pseudo-savings-report');
-	await context.close();
 });

@@ -1,26 +1,15 @@
-import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { DESK, freshProfile, goTo, launch, openDemo, PHONE, saved } from './browser.ts';
+import type { CDPSession, Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
+import { DESK, goTo, openDemo, PHONE, saved } from './browser.ts';
+import { freshPages } from './fresh-pages.ts';
 
 const appUrl = inject('appUrl');
-let browser: Browser;
-const open: BrowserContext[] = [];
-
-beforeAll(async () => {
-	browser = await launch();
-});
-afterEach(async () => {
-	for (const context of open.splice(0)) await context.close();
-});
-afterAll(() => browser.close());
+const freshPage = freshPages();
 
 async function onWalk(phone = false): Promise<Page> {
-	const context = await freshProfile(
-		browser,
+	const page = await freshPage(
 		phone ? { viewport: PHONE, hasTouch: true, isMobile: true } : { viewport: DESK }
 	);
-	open.push(context);
-	const page = await context.newPage();
 	await openDemo(page, appUrl);
 	await goTo(page, 'Walk');
 	await page.locator('[data-tag="39"]').waitFor();

@@ -1,26 +1,18 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 import { civilText, daysFromCivil } from '#lib/core/logger/time-stamps.ts';
 import { METRO_NIGHT, record } from '../logger/rebuild.ts';
-import { freshProfile, goTo, launch, openDemo, picture, PHONE, saved } from './browser.ts';
+import { goTo, openDemo, picture, PHONE, saved } from './browser.ts';
+import { freshPages } from './fresh-pages.ts';
 
 const appUrl = inject('appUrl');
 /** The draws take their time on a busy machine. */
 const PATIENT = { timeout: 40_000 };
 const folder = mkdtempSync(join(tmpdir(), 'airtally-logger-'));
-let browser: Browser;
-const open: BrowserContext[] = [];
-
-beforeAll(async () => {
-	browser = await launch();
-});
-afterEach(async () => {
-	for (const context of open.splice(0)) await context.close();
-});
-afterAll(() => browser.close());
+const freshPage = freshPages();
 
 /** The MetroPT-3 night (CC BY 4.0, verified) on a night after the demo's walk. */
 const night = record({
@@ -64,12 +56,8 @@ function put(name: string, content: string | Uint8Array): string {
 	return path;
 }
 
-async function checkOf(
-	options: Parameters<Browser['newContext']>[0] = {}
-): Promise<[Page, Locator]> {
-	const context = await freshProfile(browser, options);
-	open.push(context);
-	const page = await context.newPage();
+async function checkOf(options: Parameters<typeof freshPage>[0] = {}): Promise<[Page, Locator]> {
+	const page = await freshPage(options);
 	await openDemo(page, appUrl);
 	await goTo(page, 'Weigh');
 	const check = page.getByRole('region', { name: 'System check' });

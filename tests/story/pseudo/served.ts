@@ -7,9 +7,11 @@ const CHUNKS = 'build/_app/immutable/chunks';
 /** A text that only the German words have. */
 const GERMAN = 'Jedes Zischen hat seinen Preis.';
 
+let bundled: Promise<string> | undefined;
+
 /** Gives a German browser the pseudo-language in place of German; the app itself is the built one. */
 export async function speakPseudo(context: BrowserContext): Promise<void> {
-	const words = await pseudoModule();
+	const words = await (bundled ??= pseudoModule());
 	const chunk = readdirSync(CHUNKS).find((name) =>
 		readFileSync(join(CHUNKS, name), 'utf8').includes(GERMAN)
 	);

@@ -71,7 +71,7 @@ async function show(
 		survey: SURVEY,
 		roundId: 'round-1',
 		view: STARTING_VIEW,
-		onview: (view: TableView) => screen.rerender({ view }),
+		onview: (view: TableView) => void screen.rerender({ view }),
 		topN: 10,
 		ontop: () => undefined,
 		onchange,
