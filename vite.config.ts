@@ -77,7 +77,7 @@ export default defineConfig(({ command }) => ({
 					environment: 'node',
 					// A machine that is busy takes longer over a thousand drawn cases: no speed is asked here.
 					testTimeout: 30_000,
-					sequence: { groupOrder: 1 },
+					sequence: { groupOrder: 2 },
 					include: ['src/**/*.test.ts', 'tests/unit/**/*.test.ts'],
 					exclude: ['src/**/*.svelte.test.ts']
 				}
@@ -86,7 +86,8 @@ export default defineConfig(({ command }) => ({
 				extends: './vite.config.ts',
 				test: {
 					name: 'component',
-					sequence: { groupOrder: 2 },
+					// One file at a time, which leaves a core for the rest of the checks.
+					sequence: { groupOrder: 1 },
 					fileParallelism: false,
 					include: ['src/**/*.svelte.test.ts'],
 					browser: {

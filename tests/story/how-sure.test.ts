@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, inject, test } from 'vitest';
+import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { METRO_NIGHT, METRO_START, asFile, record } from '../logger/rebuild.ts';
 import { chartsAreSound } from './charts.ts';
 import { DESK, goTo, openDemo, picture, PHONE, saved } from './browser.ts';
@@ -26,56 +26,124 @@ async function yearlyCost(page: Page): Promise<{ likely: number; low: number; hi
 	return { likely, low, high };
 }
 
-describe.each([
-	['at a desk', DESK],
-	['on a phone', PHONE]
-])('how sure %s', (where, viewport) => {
-	test('[W7] the year’s cost stands with its interval, drawn and in words, and prints', async () => {
-		const page = await onWeigh(viewport);
-		const { likely, low, high } = await yearlyCost(page);
-		expect(low).toBeLessThan(likely);
-		expect(likely).toBeLessThan(high);
-		await page
-			.getByRole('img', { name: /These leaks cost a year: .* with 90 % probability/ })
-			.waitFor();
-		await page.getByText('At face value').first().waitFor();
-		await picture(page, `how sure ${where}`);
-		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-			viewport.width
-		);
-		await page.emulateMedia({ media: 'print' });
-		await page.getByRole('img', { name: /These leaks cost a year/ }).waitFor();
-		await picture(page, `how sure ${where}, printed`);
+async function intervalStands(page: Page, where: string): Promise<void> {
+	const { likely, low, high } = await yearlyCost(page);
+	expect(low).toBeLessThan(likely);
+	expect(likely).toBeLessThan(high);
+	await page
+		.getByRole('img', { name: /These leaks cost a year: .* with 90 % probability/ })
+		.waitFor();
+	await page.getByText('At face value').first().waitFor();
+	await picture(page, `how sure ${where}`);
+	expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+		page.viewportSize()?.width ?? 0
+	);
+	await page.emulateMedia({ media: 'print' });
+	await page.getByRole('img', { name: /These leaks cost a year/ }).waitFor();
+	await picture(page, `how sure ${where}, printed`);
+	await page.emulateMedia({ media: null });
+}
+
+/** Weigh, opened once for stories that leave it as they found it. */
+function sharedWeigh(viewport: typeof DESK): () => Page {
+	let page: Page;
+	beforeAll(async () => {
+		page = await onWeigh(viewport);
+	});
+	return () => page;
+}
+
+describe('how sure on a phone', () => {
+	const weigh = sharedWeigh(PHONE);
+
+	test('[W7] the year’s cost stands with its interval, drawn and in words, and prints', () =>
+		intervalStands(weigh(), 'on a phone'));
+
+	test('what was found against the test has its names in whole words on a phone, and their range below', async () => {
+		const page = weigh();
+		const row = page.getByRole('row').filter({ hasText: 'Measured by the test' });
+		await row.getByText('Anything from').waitFor();
+		const { lines, beside } = await row.evaluate((tr) => {
+			const [name, value, range] = [...tr.children].map((cell) => cell.getBoundingClientRect());
+			const line = parseFloat(getComputedStyle(tr).lineHeight);
+			return {
+				lines: Math.round(name!.height / line),
+				beside: value!.top < name!.bottom && range!.top >= name!.bottom
+			};
+		});
+		expect([lines, beside]).toEqual([1, true]);
 	});
 });
 
-test('what was found against the test has its names in whole words on a phone, and their range below', async () => {
-	const page = await onWeigh(PHONE);
-	const row = page.getByRole('row').filter({ hasText: 'Measured by the test' });
-	await row.getByText('Anything from').waitFor();
-	const { lines, beside } = await row.evaluate((tr) => {
-		const [name, value, range] = [...tr.children].map((cell) => cell.getBoundingClientRect());
-		const line = parseFloat(getComputedStyle(tr).lineHeight);
-		return {
-			lines: Math.round(name!.height / line),
-			beside: value!.top < name!.bottom && range!.top >= name!.bottom
-		};
-	});
-	expect([lines, beside]).toEqual([1, true]);
-});
+describe('how sure at a desk', () => {
+	const weigh = sharedWeigh(DESK);
 
-test('[W15] a lower pressure and ten repairs are tried beside today, and nothing is changed', async () => {
-	const page = await onWeigh(DESK);
-	const before = await yearlyCost(page);
-	await page.getByLabel(/^Set pressure/).fill('-1');
-	await page.getByLabel(/^Mend the first .* by rank/).fill('10');
-	const row = page.getByRole('row', { name: /^Leaks cost a year/ });
-	await expect.poll(() => row.textContent()).toMatch(/−€\d/);
-	await page.getByText('The handbook’s rule, 1% for 2 psi').waitFor();
-	expect(await yearlyCost(page)).toEqual(before);
-	expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
-	await page.getByRole('button', { name: 'Back to today' }).click();
-	await expect.poll(() => row.textContent()).toMatch(/none/);
+	test('[W7] the year’s cost stands with its interval, drawn and in words, and prints', () =>
+		intervalStands(weigh(), 'at a desk'));
+
+	test('[W7] a total opens to the interval that stands beside it on the page', async () => {
+		const page = weigh();
+		const figure = page.locator('.headline .cost');
+		const range = (await figure.locator('.range').textContent())?.trim() ?? '';
+		expect(range).toMatch(/€[\d,]+ to €[\d,]+/);
+		await figure.getByRole('button', { name: /show the working/ }).click();
+		const dialog = page.getByRole('dialog', { name: 'How this was worked out' });
+		await dialog.getByText(`nine in ten, by all errors: ${range}`).first().waitFor();
+		await picture(page, 'working of the cost');
+		await page.keyboard.press('Escape');
+		await dialog.waitFor({ state: 'detached' });
+	});
+
+	test('[W4] where the air goes by section, by part, and by day and night', async () => {
+		const page = weigh();
+		const where = page.locator('section', {
+			has: page.getByRole('heading', { name: 'Where the air goes' })
+		});
+		await where.getByRole('columnheader', { name: 'Section' }).waitFor();
+		await where.getByText('Part', { exact: true }).click();
+		await where.getByRole('columnheader', { name: 'Part', exact: true }).waitFor();
+		await where.getByText('Day and night').click();
+		await where.getByRole('columnheader', { name: 'Part of the week' }).waitFor();
+		await where.getByRole('rowheader', { name: /night/i }).first().waitFor();
+		await picture(page, 'day and night');
+	});
+
+	test('[W15] a lower pressure and ten repairs are tried beside today, and nothing is changed', async () => {
+		const page = weigh();
+		const before = await yearlyCost(page);
+		await page.getByLabel(/^Set pressure/).fill('-1');
+		await page.getByLabel(/^Mend the first .* by rank/).fill('10');
+		const row = page.getByRole('row', { name: /^Leaks cost a year/ });
+		await expect.poll(() => row.textContent()).toMatch(/−€\d/);
+		await page.getByText('The handbook’s rule, 1% for 2 psi').waitFor();
+		expect(await yearlyCost(page)).toEqual(before);
+		expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+		await page.getByRole('button', { name: 'Back to today' }).click();
+		await expect.poll(() => row.textContent()).toMatch(/none/);
+	});
+
+	test('[W9] the order can be asked by payback or by chance; what is unsafe stays first', async () => {
+		const page = weigh();
+		const firstRow = page.locator('.ranked tbody tr').first();
+		await expect.poll(() => firstRow.textContent()).toContain('First: not safe to wait');
+		await page.getByLabel('Order by').selectOption('payback');
+		await page.getByRole('columnheader', { name: 'Paid back in' }).waitFor();
+		await expect.poll(() => firstRow.textContent()).toContain('First: not safe to wait');
+		await page.getByLabel('Order by').selectOption('chance');
+		await page.getByLabel('How many come first').fill('3');
+		await page.getByLabel('How many come first').press('Enter');
+		await page.getByRole('columnheader', { name: 'Among first 3' }).waitFor();
+		const chances = async () =>
+			(await page.locator('.ranked td.extra').allTextContents()).map((text) =>
+				Number(/(\d+)\s?%/.exec(text)?.[1] ?? NaN)
+			);
+		// Of the places among the first three there are three: the chances add up to them.
+		await expect
+			.poll(async () => (await chances()).reduce((sum, chance) => sum + chance, 0), {
+				timeout: 30_000
+			})
+			.toBeLessThan(320);
+	});
 });
 
 test('several leaks are changed together and taken back together, and the figures follow', async () => {
@@ -91,29 +159,6 @@ test('several leaks are changed together and taken back together, and the figure
 	await saved(page);
 	await page.getByRole('button', { name: 'Undo' }).click();
 	await expect.poll(() => yearlyCost(page), { timeout: 30_000 }).toEqual(before);
-});
-
-test('[W9] the order can be asked by payback or by chance; what is unsafe stays first', async () => {
-	const page = await onWeigh(DESK);
-	const firstRow = page.locator('.ranked tbody tr').first();
-	await expect.poll(() => firstRow.textContent()).toContain('First: not safe to wait');
-	await page.getByLabel('Order by').selectOption('payback');
-	await page.getByRole('columnheader', { name: 'Paid back in' }).waitFor();
-	await expect.poll(() => firstRow.textContent()).toContain('First: not safe to wait');
-	await page.getByLabel('Order by').selectOption('chance');
-	await page.getByLabel('How many come first').fill('3');
-	await page.getByLabel('How many come first').press('Enter');
-	await page.getByRole('columnheader', { name: 'Among first 3' }).waitFor();
-	const chances = async () =>
-		(await page.locator('.ranked td.extra').allTextContents()).map((text) =>
-			Number(/(\d+)\s?%/.exec(text)?.[1] ?? NaN)
-		);
-	// Of the places among the first three there are three: the chances add up to them.
-	await expect
-		.poll(async () => (await chances()).reduce((sum, chance) => sum + chance, 0), {
-			timeout: 30_000
-		})
-		.toBeLessThan(320);
 });
 
 test('[W9] the table is narrowed by several sections and parts at once, kept in the address, cleared at once', async () => {
@@ -146,31 +191,6 @@ test('[W9] the table is narrowed by several sections and parts at once, kept in 
 	await ranked.getByRole('group', { name: 'Narrowed to' }).waitFor({ state: 'detached' });
 	expect(await count.textContent()).not.toBe(whole);
 	expect(new URL(page.url()).searchParams.getAll('section')).toEqual([]);
-});
-
-test('[W7] a total opens to the interval that stands beside it on the page', async () => {
-	const page = await onWeigh(DESK);
-	const figure = page.locator('.headline .cost');
-	const range = (await figure.locator('.range').textContent())?.trim() ?? '';
-	expect(range).toMatch(/€[\d,]+ to €[\d,]+/);
-	await figure.getByRole('button', { name: /show the working/ }).click();
-	const dialog = page.getByRole('dialog', { name: 'How this was worked out' });
-	await dialog.getByText(`nine in ten, by all errors: ${range}`).first().waitFor();
-	await picture(page, 'working of the cost');
-});
-
-test('[W4] where the air goes by section, by part, and by day and night', async () => {
-	const page = await onWeigh(DESK);
-	const where = page.locator('section', {
-		has: page.getByRole('heading', { name: 'Where the air goes' })
-	});
-	await where.getByRole('columnheader', { name: 'Section' }).waitFor();
-	await where.getByText('Part', { exact: true }).click();
-	await where.getByRole('columnheader', { name: 'Part', exact: true }).waitFor();
-	await where.getByText('Day and night').click();
-	await where.getByRole('columnheader', { name: 'Part of the week' }).waitFor();
-	await where.getByRole('rowheader', { name: /night/i }).first().waitFor();
-	await picture(page, 'day and night');
 });
 
 test('every chart has its figures as a table, is reached by keys, and tells its marks apart in black and white', async () => {
