@@ -188,6 +188,17 @@ describe('what the fix list says', () => {
 		expect(width).toBeGreaterThan(height);
 	});
 
+	it('says under a plan without a scale what the numbers are, and no sentence runs into the other', async () => {
+		const { plans, ...survey } = sampleSurvey(3);
+		const bare = Object.fromEntries(
+			Object.entries(plans).map(([id, { scale: _, ...plan }]) => [id, plan])
+		);
+		const { pages } = await print(sampleModel({ ...survey, plans: bare }), 'a4');
+		expect(pages.join(' ')).toContain(
+			'No scale is set for this plan. The number is the tag on the joint.'
+		);
+	});
+
 	it('[C8] an open job begins with empty boxes, whatever was ticked another day', async () => {
 		const survey = sampleSurvey(3);
 		const [leak] = Object.values(survey.leaks);

@@ -72,12 +72,15 @@ function beginPage(
 	sheet.rect(frame, { mode: 'S', thickness: 0.3 });
 	drawValves(sheet, plan.valves, (at) => onSheet(at, part, frame), frame);
 	const under = frame.y + frame.height + 2;
-	sheet.write(words.tagsOnPlan, frame.x + frame.width / 2, under, { ...KEY, align: 'center' });
 	if (plan.northDegrees !== undefined)
 		drawNorth(sheet, frame.x + frame.width - 4, under + 2.6, plan.northDegrees);
-	if (plan.widthM !== undefined)
-		drawScaleBar(sheet, frame.x, under, frame.width, plan.widthM * part.width);
-	else sheet.write(words.noScale, frame.x, under, KEY);
+	if (plan.widthM === undefined) {
+		// One after the other: side by side they run into each other in the longer language.
+		sheet.write(`${words.noScale} ${words.tagsOnPlan}`, frame.x, under, KEY);
+		return;
+	}
+	drawScaleBar(sheet, frame.x, under, frame.width, plan.widthM * part.width);
+	sheet.write(words.tagsOnPlan, frame.x + frame.width / 2, under, { ...KEY, align: 'center' });
 }
 
 /** Pins that had to move are joined to the spot of the leak. */
