@@ -118,6 +118,38 @@ describe('a leak on a phone', () => {
 		expect(b?.part).toBe(a?.part);
 	});
 
+	test('in the corner of the plan, its ring is not under the buttons', async () => {
+		const phone = await onWalk();
+		const { page } = phone;
+		await phone.tapPlan(0.95, 0.95);
+		await page.getByRole('heading', { name: 'Leak 47' }).waitFor();
+		const ring = await resting(page.locator('.draft-cross'));
+		const buttons = await resting(page.locator('.leaflet-bar'));
+		if (!ring || !buttons) throw new Error('ring or buttons are not on the screen');
+		const clearX = ring.x + ring.width <= buttons.x || ring.x >= buttons.x + buttons.width;
+		const clearY = ring.y + ring.height <= buttons.y || ring.y >= buttons.y + buttons.height;
+		expect(clearX || clearY).toBe(true);
+	});
+
+	test('on its side, plan, soap and button are seen at once', async () => {
+		const phone = await onWalk();
+		const { page } = phone;
+		await page.setViewportSize({ width: PHONE.height, height: PHONE.width });
+		await resting(page.getByAltText(/^Floor plan/));
+		await phone.tapPlan(0.5, 0.4);
+		await page.getByRole('heading', { name: 'Leak 47' }).waitFor();
+		for (const seen of [
+			page.locator('.draft-cross'),
+			soap(page, 'A cushion of fine foam'),
+			page.getByRole('button', { name: /^Pin leak 47/ })
+		]) {
+			const box = await resting(seen);
+			expect(box?.y).toBeGreaterThanOrEqual(0);
+			expect((box?.y ?? 0) + (box?.height ?? 0) / 2).toBeLessThan(PHONE.width);
+		}
+		await notSideways(page);
+	});
+
 	test('two taps on one picture of the soap choose it and pin the leak', async () => {
 		const phone = await onWalk();
 		const { page } = phone;
