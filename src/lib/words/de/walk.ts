@@ -138,7 +138,7 @@ export const walk: Catalogue['walk'] = {
 			'soap-response': {},
 			hole: { diameterMm: 'Durchmesser' },
 			slit: { lengthMm: 'Länge', widthMm: 'Breite' },
-			'thread-gap': { threadDiameterMm: 'Gewindedurchmesser', gapMm: 'Spalt' },
+			'thread-gap': { threadDiameterMm: 'Durchmesser des Gewindes', gapMm: 'Spalt' },
 			'bubble-growth': { bubbleDiameterMm: 'Blasendurchmesser', seconds: 'Zeit' },
 			bag: { volumeL: 'Volumen des Beutels', seconds: 'Füllzeit' },
 			meter: { flowLPerS: 'Abgelesener Volumenstrom' },
