@@ -161,6 +161,31 @@ test('several leaks are changed together and taken back together, and the figure
 	await expect.poll(() => yearlyCost(page), { timeout: 30_000 }).toEqual(before);
 });
 
+test('leaks that have no size yet are changed together too', async () => {
+	const page = await freshPage({ viewport: DESK });
+	await openDemo(page, appUrl);
+	await goTo(page, 'Walk');
+	for (const leaks of ['47 leaks', '48 leaks']) {
+		await page.getByRole('button', { name: 'Add a leak without the plan' }).click();
+		await page.getByRole('button', { name: /^Pin leak \d+, size it later$/ }).click();
+		await page.getByRole('heading', { level: 2, name: leaks }).waitFor();
+	}
+	await goTo(page, 'Weigh');
+	const unweighed = page.locator('#unweighed');
+	await unweighed.getByRole('button', { name: 'Change several' }).click();
+	await unweighed.getByRole('button', { name: /^Choose all/ }).click();
+	await unweighed.getByText('Applies to 2 leaks').waitFor();
+	await unweighed.getByLabel('Part of all').selectOption({ label: 'Hose' });
+	await saved(page);
+	await goTo(page, 'Walk');
+	for (const tag of [47, 48])
+		await page
+			.getByRole('listitem')
+			.getByRole('button', { name: new RegExp(`^Leak ${tag}\\b.*Hose`, 's') })
+			.first()
+			.waitFor();
+});
+
 test('[W9] the table is narrowed by several sections and parts at once, kept in the address, cleared at once', async () => {
 	const page = await onWeigh(DESK);
 	const ranked = page.locator('.ranked');

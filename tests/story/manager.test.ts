@@ -85,6 +85,9 @@ describe('a manager', () => {
 		await plan
 			.getByText(/^Parts €[\d,]+ of the €[\d,]+ given for them: €[\d,.]+ left\.$/)
 			.waitFor();
+		await plan
+			.getByText(/^€75 more for parts would save €\d+ more\.$/)
+			.waitFor({ timeout: 60_000 });
 		await plan.getByText('One more hour').first().waitFor({ timeout: 60_000 });
 		const [saturday, whitsun] = await plan.getByRole('article').allInnerTexts();
 		expect(saturday).toContain('Saturday stop');

@@ -23,6 +23,7 @@ import type { savingsReport } from './en/savings-report.ts';
 import type { setUp } from './en/set-up.ts';
 import type { siteList } from './en/site-list.ts';
 import type { sources } from './en/sources.ts';
+import type { steps } from './en/steps.ts';
 import type { sums } from './en/sums.ts';
 import type { supply } from './en/supply.ts';
 import type { systemCheck } from './en/system-check.ts';
@@ -61,6 +62,7 @@ export interface Catalogue {
 	readonly setUp: typeof setUp;
 	readonly siteList: typeof siteList;
 	readonly sources: typeof sources;
+	readonly steps: typeof steps;
 	readonly sums: typeof sums;
 	readonly supply: typeof supply;
 	readonly systemCheck: typeof systemCheck;

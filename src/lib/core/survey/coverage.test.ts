@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { coverage, coveredShare } from './coverage.ts';
 import { newSurvey } from './new-survey.ts';
-import type { Area, PlanPoint, Survey } from './schema.ts';
+import { leaksWithin } from './leaks-within.ts';
+import type { Area, Leak, PlanPoint, Survey } from './schema.ts';
 
 function rectangle(x: number, y: number, width: number, height: number): PlanPoint[] {
 	return [
@@ -88,4 +89,32 @@ it('counts what was walked tight in this round and was not taken back', () => {
 	expect(found[0]?.areas.map(({ id }) => id)).toEqual(['area-1']);
 	expect(found[0]?.share).toBeCloseTo(0.5, 12);
 	expect(found[1]?.share).toBe(0);
+});
+
+it('names what leaks in an area that was called tight, and nothing else', () => {
+	const base = newSurvey(
+		{ id: 'site-a', name: 'A', currency: 'EUR' },
+		{ id: 'round-2', name: 'Round 2', startedAt: '2026-03-02T08:00:00Z' }
+	);
+	const seenAt = '2026-03-02T09:00:00Z';
+	const leak = (id: string, tag: number, x: number, more: Partial<Leak> = {}): Leak => ({
+		...{ id, tag, part: 'hose', hazards: [], mendings: {}, planId: 'plan-1', at: { x, y: 0.5 } },
+		sightings: { 'round-2': { state: 'leaking', seenAt } },
+		...more
+	});
+	const leaks = [
+		leak('in-it', 9, 0.4),
+		leak('in-it-too', 2, 0.1),
+		leak('beside-it', 3, 0.6),
+		leak('of-another-plan', 4, 0.4, { planId: 'plan-2' }),
+		leak('taken-back', 5, 0.4, { removed: true }),
+		leak('tight', 6, 0.4, { sightings: { 'round-2': { state: 'tight', seenAt } } }),
+		leak('of-another-round', 7, 0.4, { sightings: { 'round-1': { state: 'leaking', seenAt } } })
+	];
+	const survey: Survey = { ...base, leaks: Object.fromEntries(leaks.map((one) => [one.id, one])) };
+	const area: Area = {
+		...{ id: 'area-1', planId: 'plan-1', outline: rectangle(0, 0, 0.5, 1) },
+		use: { kind: 'walked-tight', roundId: 'round-2', walkedAt: seenAt }
+	};
+	expect(leaksWithin(survey, 'round-2', area).map(({ tag }) => tag)).toEqual([2, 9]);
 });

@@ -3,6 +3,8 @@ import type { Catalogue } from '../catalogue.ts';
 export const controls: Catalogue['controls'] = {
 	numberMissing: 'Bitte geben Sie hier eine Zahl ein.',
 	textMissing: 'Bitte geben Sie hier etwas ein.',
+	full: (letters) =>
+		`Hier haben nur ${letters} Zeichen Platz: Bitte prüfen, ob am Ende etwas abgeschnitten wurde.`,
 	choose: 'Bitte wählen …',
 	often: 'Häufig verwendet',
 	others: 'Alle übrigen',

@@ -24,6 +24,7 @@ import { savingsReport } from './savings-report.ts';
 import { setUp } from './set-up.ts';
 import { siteList } from './site-list.ts';
 import { sources } from './sources.ts';
+import { steps } from './steps.ts';
 import { sums } from './sums.ts';
 import { supply } from './supply.ts';
 import { systemCheck } from './system-check.ts';
@@ -59,6 +60,7 @@ export const german: Catalogue = {
 	setUp,
 	siteList,
 	sources,
+	steps,
 	sums,
 	supply,
 	systemCheck,

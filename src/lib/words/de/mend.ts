@@ -14,6 +14,8 @@ export const mend: Catalogue['mend'] = {
 		'Jede unter „Begehen“ markierte Leckage wird hier zu einer Arbeit, hinter dem Ventil, das ihren Abschnitt absperrt.',
 	toWalk: 'Zu „Begehen“',
 	saves: 'Was es einspart',
+	ofRound: (round) => `Hier zählt, was „${round}“ gefunden und behoben hat.`,
+	ofEarlier: 'Was frühere Rundgänge eingespart haben',
 	mendedCount: (done, all) => `${done} von ${all} behoben`,
 	takeAlong: 'Mitnehmen',
 	plan: 'Reparaturen planen',

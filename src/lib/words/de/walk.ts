@@ -59,6 +59,11 @@ export const walk: Catalogue['walk'] = {
 			'Auch dass irgendwo niemand nachgesehen hat, ist ein Ergebnis: Markieren Sie nur, was Sie begangen und dicht gefunden haben.',
 		whole: 'Ganzen Plan markieren',
 		area: (place) => `Fläche ${place}`,
+		butFor: (count, tags) =>
+			many(count, {
+				one: `Leckage ${tags} ist darin markiert. Sie bleibt: Der Rest der Fläche gilt als dicht.`,
+				other: `Die Leckagen ${tags} sind darin markiert. Sie bleiben: Der Rest der Fläche gilt als dicht.`
+			}),
 		removeArea: (place) => `Fläche ${place} entfernen`,
 		remove: 'Entfernen'
 	},

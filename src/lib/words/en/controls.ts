@@ -2,6 +2,8 @@
 export const controls = {
 	numberMissing: 'Please enter a number here.',
 	textMissing: 'Please enter something here.',
+	full: (letters: number) =>
+		`Only ${letters} letters have room here: see that nothing was cut off at the end.`,
 	choose: 'Choose…',
 	often: 'Often used',
 	others: 'All others',

@@ -14,6 +14,9 @@ export const mend = {
 		'Each leak pinned on Walk becomes a job here, behind the valve that shuts its section.',
 	toWalk: 'Go to Walk',
 	saves: 'What it saves',
+	/** Of the figures above it, once there is more than one round. */
+	ofRound: (round: string) => `Counted here: what “${round}” found and mended.`,
+	ofEarlier: 'What earlier rounds saved',
 	mendedCount: (done: string, all: string) => `${done} of ${all} mended`,
 	takeAlong: 'Take it along',
 	plan: 'Plan the mending',

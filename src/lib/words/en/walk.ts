@@ -64,6 +64,12 @@ export const walk = {
 		about: 'Where nobody looked is also a result: mark only what you walked and found tight.',
 		whole: 'Mark the whole plan',
 		area: (place: number) => `Area ${place}`,
+		/** Of an area in which leaks are pinned. */
+		butFor: (count: number, tags: string) =>
+			many(count, {
+				one: `Leak ${tags} is pinned in it. It stays: the rest of the area counts as tight.`,
+				other: `Leaks ${tags} are pinned in it. They stay: the rest of the area counts as tight.`
+			}),
 		removeArea: (place: number) => `Remove area ${place}`,
 		remove: 'Remove'
 	},
