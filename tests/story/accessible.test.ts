@@ -1,6 +1,16 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
-import { axeOn, DESK, goTo, openDemo, overflow, PHONE, picture, saved } from './browser.ts';
+import {
+	axeOn,
+	DESK,
+	goTo,
+	largeLetters,
+	openDemo,
+	overflow,
+	PHONE,
+	picture,
+	saved
+} from './browser.ts';
 import { clashingFile } from './clashing-file.ts';
 import { freshPages } from './fresh-pages.ts';
 import { photoWithPlace } from './photo-with-place.ts';
@@ -96,6 +106,12 @@ describe.each([
 		looked.add(state);
 		expect.soft(await violations(at), state).toEqual([]);
 		expect.soft(await overflow(at), `${state}: sideways`).toBeLessThanOrEqual(0);
+		if (viewport === PHONE)
+			await largeLetters(at, async () => {
+				expect
+					.soft(await overflow(at), `${state}: sideways, letters of twice the size`)
+					.toBeLessThanOrEqual(0);
+			});
 		if (gloves) expect.soft(await badTargets(at), `${state}: hard to hit`).toEqual([]);
 		await picture(at, `${state} ${where}`);
 	}

@@ -68,6 +68,13 @@ export function overflow(page: Page): Promise<number> {
 	);
 }
 
+/** Has something looked at while all letters are twice as large. */
+export async function largeLetters(page: Page, look: () => Promise<void>): Promise<void> {
+	await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+	await look();
+	await page.evaluate(() => (document.documentElement.style.fontSize = ''));
+}
+
 /**
  * What breaks WCAG 2.2 AA on the page as it is now, or some of its rules: rules, and the elements.
  * The plan keeps its own colours.

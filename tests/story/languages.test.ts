@@ -6,7 +6,7 @@ import { german } from '../../src/lib/words/de/index.ts';
 import { siteList } from '../../src/lib/words/en/site-list.ts';
 import { walk } from '../../src/lib/words/en/walk.ts';
 import { readPdf } from '../report/read-pdf.ts';
-import { DESK, overflow, PHONE, picture } from './browser.ts';
+import { DESK, largeLetters, overflow, PHONE, picture } from './browser.ts';
 import { freshPages } from './fresh-pages.ts';
 import { english, leftovers, textsOfDemo } from './pseudo/leftovers.ts';
 import { pseudoText } from './pseudo/pseudo.ts';
@@ -91,6 +91,11 @@ test.for([
 			expect(await english(page, entered), place).toEqual([]);
 			expect(await overflow(page), place).toBeLessThanOrEqual(0);
 			await picture(page, `german-${place}-${name}`);
+			if (viewport !== PHONE) return;
+			await largeLetters(page, async () => {
+				expect(await overflow(page), `${place}, letters of twice the size`).toBeLessThanOrEqual(0);
+				await picture(page, `german-${place}-large`);
+			});
 		};
 		await looked('walk');
 		await page
@@ -136,6 +141,11 @@ test.for([
 			expect(await english(page, entered), place).toEqual([]);
 			expect(await overflow(page), place).toBeLessThanOrEqual(0);
 			await picture(page, `german-${place}-${name}`);
+			if (viewport !== PHONE) return;
+			await largeLetters(page, async () => {
+				expect(await overflow(page), `${place}, letters of twice the size`).toBeLessThanOrEqual(0);
+				await picture(page, `german-${place}-large`);
+			});
 		};
 		await page.goto(placeOf(page, '/mend'));
 		await page.getByRole('heading', { level: 1, name: 'Beheben' }).waitFor();

@@ -2,7 +2,16 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContext } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { readPdf } from '../report/read-pdf.ts';
-import { freshProfile, goTo, launch, openDemo, overflow, picture, saved } from './browser.ts';
+import {
+	freshProfile,
+	goTo,
+	largeLetters,
+	launch,
+	openDemo,
+	overflow,
+	picture,
+	saved
+} from './browser.ts';
 import { badTargets, clipped, tabTo } from './targets.ts';
 
 const appUrl = inject('appUrl');
@@ -30,11 +39,11 @@ describe('on a small phone and on a tablet, held upright', () => {
 		const fits = async (state: string) => {
 			expect.soft(await badTargets(at), state).toEqual([]);
 			// Letters of twice the size: nothing is cut off, nothing sticks out.
-			await at.evaluate(() => (document.documentElement.style.fontSize = '200%'));
-			expect.soft(await clipped(at), `${state}, letters of twice the size`).toEqual([]);
-			expect.soft(await overflow(at), `${state}: sideways`).toBeLessThanOrEqual(0);
-			await picture(at, `large letters, ${state} ${viewport.width}`);
-			await at.evaluate(() => (document.documentElement.style.fontSize = ''));
+			await largeLetters(at, async () => {
+				expect.soft(await clipped(at), `${state}, letters of twice the size`).toEqual([]);
+				expect.soft(await overflow(at), `${state}: sideways`).toBeLessThanOrEqual(0);
+				await picture(at, `large letters, ${state} ${viewport.width}`);
+			});
 		};
 		await fits('Walk');
 		await at.getByRole('button', { name: 'Add a leak without the plan' }).tap();
