@@ -70,7 +70,12 @@ export function overflow(page: Page): Promise<number> {
 
 /** Has something looked at while all letters are twice as large. */
 export async function largeLetters(page: Page, look: () => Promise<void>): Promise<void> {
-	await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+	await page.evaluate(async () => {
+		document.documentElement.style.fontSize = '200%';
+		// Of another face, and for a moment, words may be wider.
+		await document.fonts.ready;
+		await new Promise((settle) => requestAnimationFrame(() => requestAnimationFrame(settle)));
+	});
 	await look();
 	await page.evaluate(() => (document.documentElement.style.fontSize = ''));
 }
