@@ -2,7 +2,6 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
 import { times } from '../faults/long.ts';
 import { scannedPlan } from '../fixtures/scanned-plan.ts';
-import { times } from '../faults/long.ts';
 import { freshProfile, goTo, launch, openDemo, saved } from './browser.ts';
 import { lookAnew, seen, watchCanvases } from './canvas-watch.ts';
 
