@@ -10,6 +10,7 @@ import {
 	freshProfile,
 	goTo,
 	launch,
+	openAutumn,
 	openDemo,
 	picture,
 	PHONE,
@@ -131,13 +132,7 @@ test('a second round on a phone: start, soap again, take back, open for sizing, 
 test('the autumn file tells what was saved, on the screen, as a page and as a PDF', async () => {
 	const context = await freshProfile(browser);
 	const page = await context.newPage();
-	await page.goto(appUrl);
-	await page
-		.locator('input[type="file"]')
-		.first()
-		.setInputFiles('survey-examples/ceramics-works-autumn.airtally.zip');
-	// A file that brings one new site opens it by itself.
-	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	await openAutumn(page, appUrl);
 	await goTo(page, 'Prove');
 	await page.getByRole('radio', { name: 'What was saved' }).check();
 	await page.getByText('The two agree within their intervals.').waitFor();

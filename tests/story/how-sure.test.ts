@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { METRO_NIGHT, METRO_START, asFile, record } from '../logger/rebuild.ts';
 import { chartsAreSound } from './charts.ts';
-import { DESK, goTo, openDemo, picture, PHONE, saved } from './browser.ts';
+import { DESK, goTo, openAutumn, openDemo, picture, PHONE, saved } from './browser.ts';
 import { freshPages } from './fresh-pages.ts';
 
 const appUrl = inject('appUrl');
@@ -220,12 +220,7 @@ test('[W9] the table is narrowed by several sections and parts at once, kept in 
 
 test('every chart has its figures as a table, is reached by keys, and tells its marks apart in black and white', async () => {
 	const page = await freshPage({ reducedMotion: 'reduce' });
-	await page.goto(appUrl);
-	await page
-		.locator('input[type="file"]')
-		.first()
-		.setInputFiles('survey-examples/ceramics-works-autumn.airtally.zip');
-	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	await openAutumn(page, appUrl);
 	await goTo(page, 'Prove');
 	await page.getByRole('radio', { name: 'What was saved' }).check();
 	await page.getByText('The same as a table').waitFor();

@@ -6,7 +6,7 @@ import { german } from '../../src/lib/words/de/index.ts';
 import { siteList } from '../../src/lib/words/en/site-list.ts';
 import { walk } from '../../src/lib/words/en/walk.ts';
 import { readPdf } from '../report/read-pdf.ts';
-import { DESK, largeLetters, overflow, PHONE, picture } from './browser.ts';
+import { AUTUMN, DESK, largeLetters, overflow, PHONE, picture } from './browser.ts';
 import { freshPages } from './fresh-pages.ts';
 import { english, leftovers, textsOfDemo } from './pseudo/leftovers.ts';
 import { pseudoText } from './pseudo/pseudo.ts';
@@ -78,6 +78,20 @@ test('a leak is entered in German: a comma is taken, and a number that reads two
 	expect(await page.getByLabel('Durchmesser').inputValue()).toBe('6,5');
 });
 
+/** Looks whether a place is German throughout and holds on the screen; on a phone with large letters too. */
+function inGermanOnly(page: Page, name: 'phone' | 'desk', entered: ReturnType<typeof textsOfDemo>) {
+	return async (place: string) => {
+		expect(await english(page, entered), place).toEqual([]);
+		expect(await overflow(page), place).toBeLessThanOrEqual(0);
+		await picture(page, `german-${place}-${name}`);
+		if (name !== 'phone') return;
+		await largeLetters(page, async () => {
+			expect(await overflow(page), `${place}, letters of twice the size`).toBeLessThanOrEqual(0);
+			await picture(page, `german-${place}-large`);
+		});
+	};
+}
+
 test.for([
 	['phone', PHONE],
 	['desk', DESK]
@@ -87,16 +101,7 @@ test.for([
 		const entered = textsOfDemo();
 		const page = await inGerman(viewport);
 		await openDemoInGerman(page);
-		const looked = async (place: string) => {
-			expect(await english(page, entered), place).toEqual([]);
-			expect(await overflow(page), place).toBeLessThanOrEqual(0);
-			await picture(page, `german-${place}-${name}`);
-			if (viewport !== PHONE) return;
-			await largeLetters(page, async () => {
-				expect(await overflow(page), `${place}, letters of twice the size`).toBeLessThanOrEqual(0);
-				await picture(page, `german-${place}-large`);
-			});
-		};
+		const looked = inGermanOnly(page, name, entered);
 		await looked('walk');
 		await page
 			.getByRole('region', { name: 'Neueste Leckagen' })
@@ -124,7 +129,6 @@ test.for([
 
 /** What stands on every fix list. */
 const ALWAYS = ['C1', 'C2', 'C7', 'C8', 'C9', 'C27', 'C28'];
-const AUTUMN = 'survey-examples/ceramics-works-autumn.airtally.zip';
 
 test.for([
 	['phone', PHONE],
@@ -137,16 +141,7 @@ test.for([
 		await page.goto(appUrl);
 		await page.locator('input[type="file"]').first().setInputFiles(AUTUMN);
 		await page.getByRole('navigation', { name: 'Bereiche' }).waitFor();
-		const looked = async (place: string) => {
-			expect(await english(page, entered), place).toEqual([]);
-			expect(await overflow(page), place).toBeLessThanOrEqual(0);
-			await picture(page, `german-${place}-${name}`);
-			if (viewport !== PHONE) return;
-			await largeLetters(page, async () => {
-				expect(await overflow(page), `${place}, letters of twice the size`).toBeLessThanOrEqual(0);
-				await picture(page, `german-${place}-large`);
-			});
-		};
+		const looked = inGermanOnly(page, name, entered);
 		await page.goto(placeOf(page, '/mend'));
 		await page.getByRole('heading', { level: 1, name: 'Beheben' }).waitFor();
 		await page.locator('article summary').first().click();

@@ -7,7 +7,7 @@ import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { build } from '../../src/setup/build.mjs';
-import { DESK, freshProfile, goTo, launch, openDemo, PHONE, saved } from './browser.ts';
+import { DESK, freshProfile, goTo, launch, openAutumn, openDemo, PHONE, saved } from './browser.ts';
 import { startServer } from './server.ts';
 
 const folder = 'survey-examples/pictures';
@@ -49,11 +49,7 @@ await server.kill();
 async function proved(): Promise<void> {
 	const context = await freshProfile(browser, { viewport: DESK, reducedMotion: 'reduce' });
 	const page = await context.newPage();
-	await page.goto(server.url);
-	await page
-		.getByLabel('Open a survey file')
-		.setInputFiles('survey-examples/ceramics-works-autumn.airtally.zip');
-	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	await openAutumn(page, server.url);
 	await goTo(page, 'Prove');
 	await page.getByRole('radio', { name: 'What was saved' }).check();
 	await page.getByText('The two agree within their intervals.').waitFor();

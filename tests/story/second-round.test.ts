@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
-import { DESK, goTo, overflow, PHONE, picture, saved } from './browser.ts';
+import { DESK, goTo, openAutumn, overflow, PHONE, picture, saved } from './browser.ts';
 import { freshPages } from './fresh-pages.ts';
 
 const appUrl = inject('appUrl');
@@ -9,12 +9,7 @@ const freshPage = freshPages();
 /** A site whose second round has been walked. */
 async function inAutumn(viewport = DESK): Promise<Page> {
 	const page = await freshPage({ viewport });
-	await page.goto(appUrl);
-	await page
-		.locator('input[type="file"]')
-		.first()
-		.setInputFiles('survey-examples/ceramics-works-autumn.airtally.zip');
-	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	await openAutumn(page, appUrl);
 	return page;
 }
 

@@ -1,3 +1,4 @@
+import { leaksInOrder, sightingIn } from './leak-state.ts';
 import { isInside } from './plan-geometry.ts';
 import type { Area, Leak, Survey } from './schema.ts';
 
@@ -7,14 +8,11 @@ import type { Area, Leak, Survey } from './schema.ts';
  * @param roundId the round whose sightings count
  */
 export function leaksWithin(survey: Survey, roundId: string, area: Area): Leak[] {
-	return Object.values(survey.leaks)
-		.filter(
-			({ removed, planId, at, sightings }) =>
-				!removed &&
-				planId === area.planId &&
-				at !== undefined &&
-				sightings[roundId]?.state === 'leaking' &&
-				isInside(at, area.outline)
-		)
-		.toSorted((a, b) => a.tag - b.tag);
+	return leaksInOrder(survey).filter(
+		(leak) =>
+			leak.planId === area.planId &&
+			leak.at !== undefined &&
+			sightingIn(leak, roundId)?.state === 'leaking' &&
+			isInside(leak.at, area.outline)
+	);
 }
